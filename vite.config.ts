@@ -1,0 +1,26 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+
+/**
+ * One file for the page, the command line and the tests.
+ * The command line is the second build: `vite build --ssr cli.ts --outDir ../dist/cli`.
+ */
+export default defineConfig(({ isSsrBuild }) => ({
+  root: 'src',
+  base: './',
+  publicDir: isSsrBuild ? false : '../assets',
+  plugins: [svelte()],
+  resolve: process.env.VITEST ? { conditions: ['browser'] } : {},
+  ssr: { target: 'node', noExternal: true },
+  build: {
+    outDir: isSsrBuild ? '../dist/cli' : '../dist/app',
+    emptyOutDir: true,
+    target: isSsrBuild ? 'node20' : 'es2022',
+  },
+  test: {
+    root: '.',
+    include: ['tests/**/*.test.ts'],
+    environment: 'node',
+    testTimeout: 30_000,
+  },
+}));
