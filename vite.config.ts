@@ -1,4 +1,5 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
 
 /**
@@ -9,8 +10,11 @@ export default defineConfig(({ isSsrBuild }) => ({
   root: 'src',
   base: './',
   publicDir: isSsrBuild ? false : '../assets',
-  plugins: [svelte()],
-  resolve: process.env.VITEST ? { conditions: ['browser'] } : {},
+  plugins: [
+    svelte({ configFile: false }),
+    ...(process.env.VITEST ? [svelteTesting({ autoCleanup: false })] : []),
+  ],
+  server: { fs: { allow: ['..'] } },
   ssr: { target: 'node', noExternal: true },
   build: {
     outDir: isSsrBuild ? '../dist/cli' : '../dist/app',
