@@ -1,0 +1,3 @@
+export * from './network.ts';
+export * from './compile.ts';
+export * from './solver.ts';

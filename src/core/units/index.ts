@@ -1,0 +1,3 @@
+export * from './quantities.ts';
+export * from './portable.ts';
+export * from './chance.ts';
