@@ -1,0 +1,120 @@
+import * as v from 'valibot';
+
+/**
+ * What a hand can do. An action names the smallest honest act: nothing here is refused for being out of order.
+ * Signs: turns are positive clockwise seen from above (screwing in), lengths positive downward, angles positive opening.
+ */
+
+export const siteTasks = [
+  'readOrder', 'traceAtMain', 'traceAtMeter', 'permit', 'ignitionCleared', 'extinguisher', 'barricade', 'ladder',
+  'shoring', 'callGasControl', 'findShutoff', 'shutCustomer', 'tagCustomer', 'checkFarFeed', 'bringRig', 'bringSpares',
+  'secondPerson', 'supportPipe', 'coat', 'cover',
+] as const; // prettier-ignore
+export type SiteTask = (typeof siteTasks)[number];
+
+export const lookPlaces = ['boss', 'coupling', 'wall', 'wrap', 'downBore', 'gasketSeat', 'chains'] as const;
+export type LookPlace = (typeof lookPlaces)[number];
+
+export const leakPlaces = [
+  'plug', 'teeThread', 'weld', 'keeper', 'seat', 'valveJoint', 'spoolJoint', 'topJoint', 'gland', 'closingPlug', 'cutEnd',
+] as const; // prettier-ignore
+export type LeakPlace = (typeof leakPlaces)[number];
+
+export const measures = ['stackHeight', 'seatToBoss', 'bossToPort', 'tipOffset'] as const;
+export type Measure = (typeof measures)[number];
+
+export const gauges = ['main', 'second', 'head'] as const;
+export type GaugeName = (typeof gauges)[number];
+export const detectorPlaces = ['hole', 'breathing', 'beside'] as const;
+export type DetectorPlace = (typeof detectorPlaces)[number];
+export const cleanPlaces = ['boss', 'pipe', 'coupling', 'bore', 'closingPlug'] as const;
+export type CleanPlace = (typeof cleanPlaces)[number];
+export const markPlaces = ['plug', 'tee', 'keeper', 'portLine'] as const;
+export type MarkPlace = (typeof markPlaces)[number];
+export const holdPointIds = ['H1', 'H2', 'H3', 'H4', 'H5', 'H6', 'H7', 'H8', 'H9', 'H10', 'H11', 'H12'] as const;
+export type HoldPointId = (typeof holdPointIds)[number];
+export const referReasons = [
+  'pressureAboveRating', 'bossBeyondUse', 'wallUnsound', 'suspectWrap', 'wrongService', 'outOfRange', 'plugSeized',
+  'proofFails', 'stopFails', 'valvePassing', 'gasInHole', 'other',
+] as const; // prettier-ignore
+export type ReferReason = (typeof referReasons)[number];
+export const recordFields = [
+  'mainPressure', 'proof1', 'proof2', 'leakTest', 'disconnected', 'purged', 'sealed', 'testMedium', 'crew',
+] as const; // prettier-ignore
+export type RecordField = (typeof recordFields)[number];
+
+const piece = v.pipe(v.string(), v.maxLength(42));
+const within = (low: number, high: number) => v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high));
+const holdBack = v.boolean();
+const index = (n: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(n - 1));
+
+export const actionSchema = v.variant('kind', [
+  v.strictObject({ kind: v.literal('site.do'), task: v.picklist(siteTasks) }),
+  v.strictObject({ kind: v.literal('detector.bump') }),
+  v.strictObject({ kind: v.literal('detector.read'), where: v.picklist(detectorPlaces) }),
+  v.strictObject({ kind: v.literal('gauge.zero'), gauge: v.picklist(gauges) }),
+  /** Read an instrument and write the figure down. */
+  v.strictObject({ kind: v.literal('gauge.read'), gauge: v.picklist(gauges) }),
+  v.strictObject({ kind: v.literal('look'), at: v.picklist(lookPlaces) }),
+  /** Stand still and listen: at the bleed's hose and at the hole. */
+  v.strictObject({ kind: v.literal('listen') }),
+  v.strictObject({ kind: v.literal('measure'), what: v.picklist(measures) }),
+  v.strictObject({ kind: v.literal('clean'), at: v.picklist(cleanPlaces) }),
+  v.strictObject({ kind: v.literal('leakFluid.apply'), at: v.picklist(leakPlaces), watchS: within(1, 300) }),
+  v.strictObject({ kind: v.literal('mark'), at: v.picklist(markPlaces) }),
+  v.strictObject({ kind: v.literal('piece.inspect'), piece }),
+  v.strictObject({ kind: v.literal('piece.reject'), piece }),
+  /** Put a piece where it belongs on the rig as it stands; threaded ones are made up with or without hold-back. */
+  v.strictObject({ kind: v.literal('piece.place'), piece, holdBack }),
+  v.strictObject({ kind: v.literal('piece.remove'), piece, holdBack }),
+  v.strictObject({ kind: v.literal('chain.hook'), chain: index(2), hooked: v.boolean() }),
+  v.strictObject({ kind: v.literal('chain.tap'), chain: index(2) }),
+  v.strictObject({
+    kind: v.literal('tensioner.turn'),
+    chain: index(2),
+    side: v.picklist(['left', 'right']),
+    turns: within(-3, 3),
+  }),
+  v.strictObject({ kind: v.literal('valve.turn'), angleRad: within(-1.6, 1.6) }),
+  /** Hand vent of the test head: change of opening, share of fully open. */
+  v.strictObject({ kind: v.literal('vent.turn'), open: within(-1, 1) }),
+  v.strictObject({ kind: v.literal('pump.stroke'), strokes: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(10)) }),
+  /** Bleed cock of the piece on top (rod barrel or sight cap). */
+  v.strictObject({ kind: v.literal('bleed.turn'), angleRad: within(-1.6, 1.6) }),
+  v.strictObject({ kind: v.literal('hose.lead'), outlet: v.picklist(['inHole', 'away']) }),
+  /** Fit a tip to the rod, or take it off (null); only while the barrel is off the stack. */
+  v.strictObject({ kind: v.literal('rod.fit'), tip: v.nullable(piece) }),
+  /** Put a piece into or onto the tip, or take it out (null); only while the barrel is off the stack. */
+  v.strictObject({ kind: v.literal('rod.load'), piece: v.nullable(piece) }),
+  v.strictObject({ kind: v.literal('rod.hold'), held: v.boolean() }),
+  v.strictObject({ kind: v.literal('rod.move'), lengthM: within(-0.5, 0.5) }),
+  v.strictObject({ kind: v.literal('rod.turn'), turns: within(-8, 8) }),
+  v.strictObject({ kind: v.literal('innerRod.turn'), turns: within(-10, 10) }),
+  /** Clamp the depth collar so that the rod stops at this travel, or free it (null). */
+  v.strictObject({ kind: v.literal('collar.set'), travelM: v.nullable(within(0, 0.5)) }),
+  v.strictObject({ kind: v.literal('plug.turn'), turns: within(-8, 8), holdBack }),
+  v.strictObject({ kind: v.literal('tee.turn'), turns: within(-8, 8), holdBack }),
+  /** Pull on the keeper with a wrench from outside. */
+  v.strictObject({ kind: v.literal('keeper.pull'), torqueNm: within(1, 400), holdBack }),
+  v.strictObject({ kind: v.literal('sealant.apply'), piece }),
+  v.strictObject({ kind: v.literal('bond.clamp'), end: v.picklist(['tee', 'service']), clamped: v.boolean() }),
+  v.strictObject({ kind: v.literal('branch.cut'), part: v.picklist(['pilot', 'plugPilot', 'through']) }),
+  v.strictObject({ kind: v.literal('tee.trim'), how: v.picklist(['saw', 'dress', 'file']) }),
+  v.strictObject({ kind: v.literal('gaugeRing.try') }),
+  v.strictObject({ kind: v.literal('service.purge') }),
+  v.strictObject({ kind: v.literal('service.cap') }),
+  v.strictObject({ kind: v.literal('collarBolt.turn'), bolt: index(2), turns: within(-4, 4) }),
+  v.strictObject({ kind: v.literal('record.write'), field: v.picklist(recordFields), value: v.pipe(v.string(), v.maxLength(80)) }),
+  v.strictObject({ kind: v.literal('sign'), holdPoint: v.picklist(holdPointIds) }),
+  v.strictObject({ kind: v.literal('withdraw'), holdPoint: v.picklist(holdPointIds) }),
+  /** Stop work and refer back, with the reason given. */
+  v.strictObject({ kind: v.literal('refer'), reason: v.picklist(referReasons) }),
+  v.strictObject({ kind: v.literal('main.isolate') }),
+  /** Leave the hole, upwind, people first. */
+  v.strictObject({ kind: v.literal('leaveHole') }),
+  /** Let time pass with hands where they are. */
+  v.strictObject({ kind: v.literal('finish') }),
+]);
+
+export type Action = v.InferOutput<typeof actionSchema>;
+export type ActionKind = Action['kind'];

@@ -1,0 +1,130 @@
+import * as v from 'valibot';
+
+/**
+ * The rig's part of an exercise document: the workpiece, the system behind it, the site and the kit.
+ * SI units throughout; bounds are what the model stands for, not what an operator allows.
+ */
+
+const positive = (high: number) => v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(high));
+const fraction = positive(1);
+
+export const mainSizeSchema = v.picklist(['1-1/4', '1-1/2', '2', '3', '4', '6', '8', '10', '12']);
+export const teeSizeSchema = v.picklist(['3/4', '1', '1-1/4']);
+
+/** `sound` seals at 8 % squeeze, `pitted` at 15 %, `beyondUse` never: stop work and refer back. */
+export const faceConditionSchema = v.picklist(['sound', 'pitted', 'beyondUse']);
+
+export const workpieceSchema = v.strictObject({
+  mainNps: mainSizeSchema,
+  teeSize: teeSizeSchema,
+  /** Condition of the boss once cleaned. */
+  boss: faceConditionSchema,
+  /** Loose scale under the chains that is crushed by the links, mm of travel a leg loses if not cleaned: m. */
+  scaleUnderChainsM: positive(0.003),
+  /** Loose scale lying in the lower bore, seen from above through the sight cap. */
+  boreScale: v.boolean(),
+  /** Torque that breaks the top plug's bite, N·m. */
+  plugBreakNm: positive(600),
+  /** Torque that breaks the tee's bite in the coupling, N·m. */
+  teeBreakNm: positive(800),
+  /** Effective opening of a leak past the undisturbed top plug, m². */
+  plugLeakCdAM2: positive(1e-5),
+  /** Old wrap on the main: `suspect` may hold asbestos and is a stop. */
+  wrap: v.picklist(['coalTar', 'tape', 'bare', 'suspect']),
+  wallSound: v.boolean(),
+});
+
+export const systemSchema = v.strictObject({
+  /** True pressure of the main, Pa gauge. */
+  mainPressureGaugePa: positive(1e6),
+  /** Pressure the rig and the fittings are rated for, Pa gauge. */
+  ratingGaugePa: positive(1e6),
+  /** Pressure on the work order, Pa gauge. */
+  orderPressureGaugePa: positive(1e6),
+  temperatureK: v.pipe(v.number(), v.minValue(250), v.maxValue(320)),
+  service: v.strictObject({
+    nps: teeSizeSchema,
+    lengthM: positive(200),
+    /** Effective opening past the shut curb valve from a far feed, m² (0: dead end). */
+    curbPassingCdAM2: positive(1e-4),
+    /** Pressure beyond the curb valve, Pa gauge: 0 when the house is off. */
+    beyondCurbGaugePa: positive(1e6),
+  }),
+});
+
+export const siteSchema = v.strictObject({
+  holeVolumeM3: positive(20),
+  holeDepthM: positive(5),
+  /** Fresh air that reaches the bottom of the hole, m³/s. */
+  freshAirM3PerS: positive(1),
+  /** Share of what leaves the hose outside the hole that is drawn back into it. */
+  hoseDrawnBack: fraction,
+  /** A spark, flame or running engine within reach of the hole. */
+  ignitionSource: v.boolean(),
+  /** Lower explosive limit taken as 100 %: mole fraction of gas in air (0.05 NFPA, 0.044 IEC). */
+  lelFraction: v.pipe(v.number(), v.minValue(0.04), v.maxValue(0.06)),
+  /** Alarm steps as a share of the lower explosive limit, low then high. */
+  alarms: v.tuple([fraction, fraction]),
+});
+
+export const kitKinds = [
+  'seatRing', 'saddle', 'cradleBlock', 'chain', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead',
+  'rodBarrel', 'socket', 'stopperHolder', 'magnet', 'depthCollar', 'boreStopper', 'keeperPlug', 'cupGasket',
+  'splitCollar', 'closingPlug', 'valveCap', 'gaugeRing', 'serviceCap',
+] as const; // prettier-ignore
+export type KitKind = (typeof kitKinds)[number];
+
+/**
+ * What is wrong with a piece, each in its own unit: effective openings in m², shares 0 to 1,
+ * gauge offsets in Pa. Absent means sound.
+ */
+export const defectsSchema = v.strictObject({
+  /** O-ring nicked: opening when it carries no pressure, m². */
+  oRingNickCdAM2: v.optional(positive(1e-6)),
+  /** Grit on a seat ring, m². */
+  gritCdAM2: v.optional(positive(1e-6)),
+  /** Isolation valve passing across its shut ball, m². */
+  seatPassingCdAM2: v.optional(positive(1e-4)),
+  glandWeepCdAM2: v.optional(positive(1e-6)),
+  /** Stopper rubber worn: opening left when firm, m². */
+  rubberWornCdAM2: v.optional(positive(1e-4)),
+  /** Oil on the rubber: friction falls. */
+  oily: v.optional(v.boolean()),
+  /** Share of the bleed's opening that debris blocks. */
+  bleedBlocked: v.optional(fraction),
+  /** Gauge pointer sticks at this reading, Pa gauge. */
+  gaugeStuckPa: v.optional(positive(1e6)),
+  gaugeOffsetPa: v.optional(v.pipe(v.number(), v.minValue(-1e5), v.maxValue(1e5))),
+  ventNotShuttingCdAM2: v.optional(positive(1e-6)),
+  pumpCheckLeakCdAM2: v.optional(positive(1e-6)),
+  crackedWindow: v.optional(v.boolean()),
+  weakDetent: v.optional(v.boolean()),
+  wrongThread: v.optional(v.boolean()),
+});
+export type Defects = v.InferOutput<typeof defectsSchema>;
+
+export const kitPieceSchema = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9-]{1,40}$/)),
+  kind: v.picklist(kitKinds),
+  /** Size stamped on the piece, where it has one. */
+  stamped: v.optional(mainOrTee()),
+  /** Its real size when the stamp lies. */
+  trueSize: v.optional(mainOrTee()),
+  defects: v.optional(defectsSchema),
+});
+export type KitEntry = v.InferOutput<typeof kitPieceSchema>;
+
+function mainOrTee() {
+  return v.picklist(['3/4', '1', '1-1/4', '1-1/2', '2', '3', '4', '6', '8', '10', '12']);
+}
+
+export const jobSchema = v.strictObject({
+  workpiece: workpieceSchema,
+  system: systemSchema,
+  site: siteSchema,
+  kit: v.pipe(v.array(kitPieceSchema), v.minLength(1), v.maxLength(120)),
+});
+/** Everything true of one job before the first hand touches it. Never changes during a run. */
+export type Job = v.InferOutput<typeof jobSchema>;
+export type MainSize = v.InferOutput<typeof mainSizeSchema>;
+export type TeeSize = v.InferOutput<typeof teeSizeSchema>;
