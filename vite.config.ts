@@ -15,7 +15,7 @@ export default defineConfig(({ isSsrBuild }) => ({
     ...(process.env.VITEST ? [svelteTesting({ autoCleanup: false })] : []),
   ],
   server: { fs: { allow: ['..'] } },
-  ssr: { target: 'node', noExternal: true },
+  ssr: isSsrBuild ? { target: 'node', noExternal: true } : {},
   build: {
     outDir: isSsrBuild ? '../dist/cli' : '../dist/app',
     emptyOutDir: true,

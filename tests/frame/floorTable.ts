@@ -1,0 +1,114 @@
+/**
+ * The floors of the house: who may import from whom, and which outside parts may be used where.
+ * This table has no exceptions beside it; what it does not grant is refused.
+ */
+
+/**
+ * How much of another floor is granted: everything its index offers; types alone (erased before anything runs);
+ * or only the words of `rig/facts.ts`, the one union of what happened: what it exports and the types it is made of.
+ */
+export type Grant = 'everything' | 'types' | 'facts';
+
+export interface Floor {
+  readonly from: Readonly<Record<string, Grant>>;
+  /** Outside packages, by name or by scope with a trailing slash. */
+  readonly parts: readonly string[];
+}
+
+/** The file whose words `facts` grants. */
+export const factsFile = 'src/core/rig/facts.ts';
+
+const everything = (...floors: string[]): Record<string, Grant> =>
+  Object.fromEntries(floors.map((floor) => [floor, 'everything']));
+const types = (...floors: string[]): Record<string, Grant> =>
+  Object.fromEntries(floors.map((floor) => [floor, 'types']));
+
+const schema = ['valibot'];
+const hashing = ['@noble/hashes', 'canonicalize'];
+const screenParts = ['svelte', '@lucide/svelte', '@fontsource-variable/inter'];
+
+const coreFloors: Record<string, Floor> = {
+  'core/units': { from: {}, parts: [...schema, '@stdlib/'] },
+  'core/catalogue': { from: everything('core/units'), parts: schema },
+  'core/physics': { from: everything('core/units', 'core/catalogue'), parts: schema },
+  'core/rig': { from: everything('core/units', 'core/catalogue', 'core/physics'), parts: schema },
+  'core/faults': { from: everything('core/units', 'core/catalogue', 'core/rig'), parts: schema },
+  'core/procedure': {
+    from: { ...everything('core/units'), 'core/rig': 'facts' },
+    parts: [...schema, 'xstate'],
+  },
+  'core/scenario': {
+    from: everything('core/units', 'core/catalogue', 'core/rig', 'core/faults', 'core/procedure'),
+    parts: [...schema, '@valibot/to-json-schema', ...hashing],
+  },
+  'core/run': {
+    from: everything(
+      'core/units',
+      'core/catalogue',
+      'core/physics',
+      'core/rig',
+      'core/faults',
+      'core/procedure',
+      'core/scenario',
+    ),
+    parts: [...schema, '@valibot/to-json-schema', ...hashing],
+  },
+  'core/judge': {
+    from: { ...everything('core/units', 'core/procedure', 'core/scenario', 'core/run'), 'core/rig': 'facts' },
+    parts: [...schema, ...hashing],
+  },
+  // Units is the ground under every floor: a hand counts in psi and turns like everybody else.
+  'core/hands': {
+    from: everything('core/units', 'core/procedure', 'core/scenario', 'core/run', 'core/rig'),
+    parts: schema,
+  },
+};
+coreFloors['core/prove'] = { from: everything(...Object.keys(coreFloors)), parts: [...schema, ...hashing] };
+
+const coreNames = Object.keys(coreFloors);
+const wholeCore = everything(...coreNames);
+const coreTypes = { ...types(...coreNames), ...everything('core/units') };
+
+const seen = { ...wholeCore, ...everything('text', 'session', 'store', 'scene', 'sound', 'panel') };
+const workplace: Floor = { from: seen, parts: screenParts };
+
+export const floors: Readonly<Record<string, Floor>> = {
+  ...coreFloors,
+  // Outside the core, units are granted as values: whoever words or draws a reading converts it.
+  text: { from: coreTypes, parts: [] },
+  session: { from: { ...wholeCore, ...everything('text') }, parts: ['xstate', ...schema] },
+  store: { from: { ...wholeCore, ...everything('text') }, parts: ['idb', 'fflate', ...schema, ...hashing] },
+  scene: {
+    from: {
+      ...everything('core/units', 'core/catalogue', 'text'),
+      ...types('core/rig', 'core/run'),
+    },
+    parts: ['three', 'camera-controls'],
+  },
+  sound: { from: { ...everything('core/units', 'text'), ...types('core/run') }, parts: [] },
+  panel: { from: { ...coreTypes, ...everything('text', 'session') }, parts: [...screenParts, 'uplot'] },
+  practice: workplace,
+  bench: workplace,
+  desk: workplace,
+  cli: { from: { ...wholeCore, ...everything('text') }, parts: ['commander', 'node:'] },
+  main: {
+    from: everything('text', 'session', 'store', 'panel', 'practice', 'bench', 'desk'),
+    parts: screenParts,
+  },
+  setup: { from: {}, parts: ['node:'] },
+};
+
+/** Data that lies outside `src` and may be imported by the floors named. */
+export const dataOutside: readonly { readonly under: string; readonly by: readonly string[] }[] = [
+  { under: 'scenarios/', by: ['main', 'practice', 'bench', 'desk', 'store', 'cli'] },
+  { under: 'package.json', by: ['main', 'cli'] },
+];
+
+/** @returns the floor a source file stands on, or nothing when the table knows no such floor */
+export function readFloor(path: string): string | undefined {
+  const parts = path.split('/');
+  if (parts[0] !== 'src') return undefined;
+  if (parts.length === 2) return parts[1] === 'cli.ts' ? 'cli' : 'main';
+  const name = parts[1] === 'core' ? (parts.length > 3 ? `core/${parts[2]}` : undefined) : parts[1];
+  return name !== undefined && Object.hasOwn(floors, name) ? name : undefined;
+}
