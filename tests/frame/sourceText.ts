@@ -1,8 +1,9 @@
 import { createRequire } from 'node:module';
+import type * as SvelteCompiler from 'svelte/compiler';
 import ts from 'typescript';
 
 /** Loaded as it lies: sent through the test runner's transforms, the compiler takes seconds to read. */
-const { parse } = createRequire(import.meta.url)('svelte/compiler') as typeof import('svelte/compiler');
+const { parse } = createRequire(import.meta.url)('svelte/compiler') as typeof SvelteCompiler;
 
 /** One stretch of TypeScript: a whole file, or one script of a Svelte component. */
 export interface Script {
