@@ -1,1 +1,5 @@
 export * from './schema.ts';
+export * from './parse.ts';
+export type { Problem } from './problem.ts';
+export { problemOf } from './problem.ts';
+export { cradledMains } from './cross.ts';

@@ -1,0 +1,147 @@
+import * as v from 'valibot';
+import { actionSchema } from '../rig/index.ts';
+import { parseScenario, problemOf, scenarioSchema, type Problem, type Scenario } from '../scenario/index.ts';
+import { canonicalText, digestOf, digestOfText } from './digest.ts';
+import type { RecordEntry, RunRecord, RunState } from './types.ts';
+
+/** The maker of a run: its laws and its numbers. A run of another engine is shown, never judged again. */
+export const ENGINE = 'stillmain 0.2.0';
+
+/** Largest run file read, bytes, and deepest nesting. A long job is a tenth of the size and a third of the depth. */
+export const RECORD_BYTES_MOST = 8388608;
+export const RECORD_DEPTH_MOST = 24;
+
+const hex = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
+const clock = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(864000));
+
+export const recordEntrySchema = v.strictObject({ atS: clock, action: actionSchema });
+
+/** A run as a file, entry by entry. What only the whole can show (chain, order, canonical form) `parseRecord` checks. */
+export const recordSchema = v.strictObject({
+  format: v.literal('stillmain-run'),
+  version: v.literal(1),
+  engine: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
+  scenario: scenarioSchema,
+  entries: v.pipe(v.array(recordEntrySchema), v.maxLength(50000)),
+  chain: v.pipe(v.array(hex), v.maxLength(50000)),
+  endDigest: hex,
+  endS: clock,
+});
+
+/** `altered`: the hash chain breaks at entry `firstBad` (counted from 0), so something was changed after sealing. */
+export type ParsedRecord =
+  | { readonly state: 'sound'; readonly record: RunRecord }
+  | { readonly state: 'altered'; readonly record: RunRecord; readonly firstBad: number }
+  | { readonly state: 'unusable'; readonly problem: Problem };
+
+/** The hash chain of a run: one link an action, each over the link before it; the first hangs on engine and scenario. */
+export function chainOf(engine: string, scenario: Scenario, entries: readonly RecordEntry[]): string[] {
+  let link = digestOfText(canonicalText({ engine, scenario }));
+  return entries.map((entry) => (link = digestOfText(link + canonicalText(entry))));
+}
+
+/** Closes a run into a record that can be written, sent and judged again. */
+export function sealRecord(
+  scenario: Scenario,
+  entries: readonly RecordEntry[],
+  finalRun: RunState,
+): RunRecord {
+  return {
+    format: 'stillmain-run',
+    version: 1,
+    engine: ENGINE,
+    scenario,
+    entries,
+    chain: chainOf(ENGINE, scenario, entries),
+    endDigest: digestOf(finalRun),
+    endS: finalRun.clockS,
+  };
+}
+
+/** The record's one exact text. Its UTF-8 bytes are the file. */
+export function recordText(record: RunRecord): string {
+  return canonicalText(record);
+}
+
+/** Reads a run file. Refuses what is too large or deep, not JSON, not of the format, or not its own canonical text. */
+export function parseRecord(input: string | Uint8Array): ParsedRecord {
+  const read = readCanonical(input);
+  if ('problem' in read) return { state: 'unusable', problem: read.problem };
+  const shape = v.safeParse(recordSchema, read.value);
+  if (!shape.success) return { state: 'unusable', problem: problemOf(shape.issues[0]) };
+  const parsed = parseScenario(shape.output.scenario);
+  if ('problems' in parsed) {
+    const { where, says } = parsed.problems[0];
+    return { state: 'unusable', problem: { where: where === '' ? 'scenario' : `scenario.${where}`, says } };
+  }
+  const record: RunRecord = { ...shape.output, scenario: parsed.scenario };
+  if (recordText(record) !== read.text) return unusable('The file is not its own canonical form.');
+  const early = record.entries.findIndex((entry, i) => i > 0 && entry.atS < record.entries[i - 1].atS);
+  if (early >= 0) return unusable('The action is earlier than the one before it.', `entries[${early}].atS`);
+  const firstBad = firstBadLink(record);
+  return firstBad === null ? { state: 'sound', record } : { state: 'altered', record, firstBad };
+}
+
+/** Entry (from 0) at which the record no longer agrees with its own hash chain, or null where it does throughout. */
+export function firstBadLink(record: RunRecord): number | null {
+  const chain = chainOf(record.engine, record.scenario, record.entries);
+  const most = Math.max(chain.length, record.chain.length);
+  for (let i = 0; i < most; i += 1) if (chain[i] !== record.chain[i]) return i;
+  return null;
+}
+
+/**
+ * How far a record may be believed: `altered` if its chain breaks, `differs` if playing it again ends in another
+ * state (or another engine made it), `same` if everything agrees to the last bit.
+ */
+export function integrity(record: RunRecord, replayed: RunState): 'same' | 'differs' | 'altered' {
+  if (firstBadLink(record) !== null) return 'altered';
+  if (record.engine !== ENGINE || record.endS !== replayed.clockS) return 'differs';
+  return digestOf(replayed) === record.endDigest ? 'same' : 'differs';
+}
+
+function unusable(says: string, where = ''): ParsedRecord {
+  return { state: 'unusable', problem: { where, says } };
+}
+
+function readCanonical(input: string | Uint8Array): { text: string; value: unknown } | { problem: Problem } {
+  const refuse = (says: string) => ({ problem: { where: '', says } });
+  if (input.length > RECORD_BYTES_MOST) return refuse(`The file is larger than ${RECORD_BYTES_MOST} bytes.`);
+  let text: string;
+  try {
+    text =
+      typeof input === 'string'
+        ? input
+        : new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(input);
+  } catch {
+    return refuse('The file is not UTF-8 text.');
+  }
+  if (depthOf(text) > RECORD_DEPTH_MOST)
+    return refuse(`The file is nested deeper than ${RECORD_DEPTH_MOST} levels.`);
+  try {
+    const value = JSON.parse(text) as unknown;
+    if (canonicalText(value) !== text) return refuse('The file is not its own canonical form.');
+    return { text, value };
+  } catch {
+    return refuse('The file is not JSON.');
+  }
+}
+
+/** Deepest nesting of brackets outside strings. */
+function depthOf(text: string): number {
+  let depth = 0;
+  let deepest = 0;
+  let quoted = false;
+  for (let i = 0; i < text.length; i += 1) {
+    const c = text.charCodeAt(i);
+    if (quoted) {
+      if (c === 92) i += 1;
+      else if (c === 34) quoted = false;
+    } else if (c === 34) quoted = true;
+    else if (c === 123 || c === 91) {
+      depth += 1;
+      if (depth > deepest) deepest = depth;
+    } else if (c === 125 || c === 93) depth -= 1;
+  }
+  return deepest;
+}
