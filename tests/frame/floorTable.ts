@@ -5,9 +5,9 @@
 
 /**
  * How much of another floor is granted: everything its index offers; types alone (erased before anything runs);
- * or only the words of `rig/facts.ts`, the one union of what happened: what it exports and the types it is made of.
+ * or only the words of the rig: what can be done, what happened, what the job is; never how it comes about.
  */
-export type Grant = 'everything' | 'types' | 'facts';
+export type Grant = 'everything' | 'types' | 'words';
 
 export interface Floor {
   readonly from: Readonly<Record<string, Grant>>;
@@ -15,8 +15,8 @@ export interface Floor {
   readonly parts: readonly string[];
 }
 
-/** The file whose words `facts` grants. */
-export const factsFile = 'src/core/rig/facts.ts';
+/** The files whose exports `words` grants. They hold unions, lists and schemas, no behaviour. */
+export const wordFiles = ['src/core/rig/facts.ts', 'src/core/rig/actions.ts', 'src/core/rig/job.ts'];
 
 const everything = (...floors: string[]): Record<string, Grant> =>
   Object.fromEntries(floors.map((floor) => [floor, 'everything']));
@@ -34,7 +34,7 @@ const coreFloors: Record<string, Floor> = {
   'core/rig': { from: everything('core/units', 'core/catalogue', 'core/physics'), parts: schema },
   'core/faults': { from: everything('core/units', 'core/catalogue', 'core/rig'), parts: schema },
   'core/procedure': {
-    from: { ...everything('core/units'), 'core/rig': 'facts' },
+    from: { ...everything('core/units'), 'core/rig': 'words' },
     parts: [...schema, 'xstate'],
   },
   'core/scenario': {
@@ -54,7 +54,7 @@ const coreFloors: Record<string, Floor> = {
     parts: [...schema, '@valibot/to-json-schema', ...hashing],
   },
   'core/judge': {
-    from: { ...everything('core/units', 'core/procedure', 'core/scenario', 'core/run'), 'core/rig': 'facts' },
+    from: { ...everything('core/units', 'core/procedure', 'core/scenario', 'core/run'), 'core/rig': 'words' },
     parts: [...schema, ...hashing],
   },
   // Units is the ground under every floor: a hand counts in psi and turns like everybody else.

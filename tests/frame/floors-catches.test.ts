@@ -3,11 +3,11 @@ import { floors } from './floorTable.ts';
 import { judgeCore } from './judgeCore.ts';
 import { judgeImports } from './judgeImports.ts';
 import { judgeTidiness, mostLines } from './judgeTidiness.ts';
-import { readVocabulary } from './readImports.ts';
+import { readExportedNames } from './readImports.ts';
 import { parseSource } from './sourceText.ts';
 
-const facts = new Set(['Fact', 'isFact']);
-const imports = (path: string, text: string): string[] => judgeImports(parseSource(path, text), facts);
+const rigWords = new Set(['Fact', 'isFact']);
+const imports = (path: string, text: string): string[] => judgeImports(parseSource(path, text), rigWords);
 const core = (text: string): string[] => judgeCore(parseSource('src/core/run/advance.ts', text));
 const tidy = (path: string, text: string): string[] => judgeTidiness(parseSource(path, text));
 
@@ -43,7 +43,7 @@ describe('an import that its floor does not grant is refused', () => {
       "import { solve } from '../physics/index.ts';",
     ],
     [
-      'a judge that reaches past the facts',
+      'a judge that reaches past the words of the rig',
       'src/core/judge/judge.ts',
       "import { attempt } from '../rig/index.ts';",
     ],
@@ -159,14 +159,12 @@ describe('an import that its floor grants is let through', () => {
     expect(imports(path, text)).toEqual([]);
   });
 
-  it('and the words of the facts are read from what their file exports and is made of', () => {
+  it('and the words of the rig are the names its word files export themselves', () => {
     const text =
-      "import type { Place } from './actions.ts';\nexport type Fact = { at: Place };\nexport const isFact = 1;";
-    expect([...readVocabulary(parseSource('src/core/rig/facts.ts', text))].sort()).toEqual([
-      'Fact',
-      'Place',
-      'isFact',
-    ]);
+      "import type { Place } from './state.ts';\nexport type { Rig } from './state.ts';\nexport * from './other.ts';\n" +
+      'export type Fact = { at: Place };\nexport const isFact = 1;\nexport function readFact() {}\nconst inner = 1;';
+    const names = [...readExportedNames(parseSource('src/core/rig/facts.ts', text))];
+    expect(names.sort()).toEqual(['Fact', 'Rig', 'isFact', 'readFact']);
   });
 });
 

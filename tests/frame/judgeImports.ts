@@ -1,5 +1,5 @@
 import { posix } from 'node:path';
-import { dataOutside, factsFile, type Floor, floors, readFloor } from './floorTable.ts';
+import { dataOutside, type Floor, floors, readFloor } from './floorTable.ts';
 import { type ImportSeen, readImports } from './readImports.ts';
 import type { SourceText } from './sourceText.ts';
 
@@ -21,23 +21,23 @@ function judgeGrant(
   floorName: string,
   otherName: string,
   seen: ImportSeen,
-  facts: ReadonlySet<string>,
+  words: ReadonlySet<string>,
 ): string | undefined {
   const grant = floors[floorName]?.from[otherName];
   if (grant === undefined) return `${floorName} may not import from ${otherName}`;
   if (grant === 'types' && !seen.typeOnly) return `${floorName} may import only types from ${otherName}`;
-  if (grant !== 'facts') return undefined;
+  if (grant !== 'words') return undefined;
   const strange =
-    seen.names === 'all' ? ['everything at once'] : seen.names.filter((name) => !facts.has(name));
+    seen.names === 'all' ? ['everything at once'] : seen.names.filter((name) => !words.has(name));
   if (strange.length === 0) return undefined;
-  return `${floorName} may import from ${otherName} only the words of ${factsFile}, not ${strange.join(', ')}`;
+  return `${floorName} may import from ${otherName} only words, not ${strange.join(', ')}`;
 }
 
 function judgeRelative(
   path: string,
   floorName: string,
   seen: ImportSeen,
-  facts: ReadonlySet<string>,
+  words: ReadonlySet<string>,
 ): string | undefined {
   const bare = seen.specifier.split('?', 1)[0] ?? '';
   const target = posix.normalize(posix.join(posix.dirname(path), bare));
@@ -45,7 +45,7 @@ function judgeRelative(
   const otherName = readFloor(target);
   if (otherName === undefined) return `"${seen.specifier}" leads to no floor of the house`;
   if (otherName === floorName) return undefined;
-  const refused = judgeGrant(floorName, otherName, seen, facts);
+  const refused = judgeGrant(floorName, otherName, seen, words);
   if (refused !== undefined) return refused;
   const entered = target === `src/${otherName}/index.ts` || (floorName === 'main' && isStyle(target));
   return entered
@@ -55,10 +55,10 @@ function judgeRelative(
 
 /**
  * Holds every import of one file against the table of floors.
- * @param facts the words of `rig/facts.ts`
+ * @param words the words of the rig, see `wordFiles`
  * @returns one sentence a breach, with file and line
  */
-export function judgeImports(source: SourceText, facts: ReadonlySet<string>): string[] {
+export function judgeImports(source: SourceText, words: ReadonlySet<string>): string[] {
   const floorName = readFloor(source.path);
   const floor = floorName === undefined ? undefined : floors[floorName];
   if (floorName === undefined || floor === undefined)
@@ -69,7 +69,7 @@ export function judgeImports(source: SourceText, facts: ReadonlySet<string>): st
     if (seen.specifier.startsWith('/'))
       return [`${at}: "${seen.specifier}" starts at no folder of this repository`];
     const refused = seen.specifier.startsWith('.')
-      ? judgeRelative(source.path, floorName, seen, facts)
+      ? judgeRelative(source.path, floorName, seen, words)
       : judgePart(floor, floorName, seen.specifier);
     return refused === undefined ? [] : [`${at}: ${refused}`];
   });

@@ -7,7 +7,7 @@ export const mostLines = 400;
 const markers: readonly [RegExp, string][] = [
   [/@ts-(ignore|expect-error|nocheck)/, 'silences the compiler'],
   [/eslint-(disable|enable)/, 'silences the linter'],
-  [/(prettier|svelte|knip|stylelint)-ignore/, 'silences a check'],
+  [/(svelte|knip|stylelint)-ignore/, 'silences a check'],
   [/(istanbul|v8|c8) ignore/, 'hides from coverage'],
   [/\bas any\b/, 'casts to any'],
   [/\b(TODO|FIXME|XXX)\b/, 'leaves work behind'],

@@ -110,10 +110,9 @@ export function readImports(source: SourceText): ImportSeen[] {
   return [...source.scripts.flatMap(readScript), ...inMarkup];
 }
 
-/** The names a file exports, and those it takes in from its neighbours to build them: the words `rig/facts.ts` speaks. */
-export function readVocabulary(source: SourceText): Set<string> {
-  const takenIn = readImports(source).filter((seen) => seen.specifier.startsWith('./'));
-  const names = new Set(takenIn.flatMap((seen) => (seen.names === 'all' ? [] : seen.names)));
+/** The names a file exports itself; a whole re-export of another file adds none. */
+export function readExportedNames(source: SourceText): Set<string> {
+  const names = new Set<string>();
   const isExported = (node: ts.Node): boolean =>
     ts.canHaveModifiers(node) &&
     (ts.getModifiers(node) ?? []).some((modifier) => modifier.kind === ts.SyntaxKind.ExportKeyword);
