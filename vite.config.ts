@@ -1,19 +1,19 @@
-import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+
+const screenTests = ['tests/{panel,practice,bench,desk}/**/*.test.ts'];
+const browserTests = ['tests/browser/**/*.test.ts'];
 
 /**
  * One file for the page, the command line and the tests.
- * The command line is the second build: `vite build --ssr cli.ts --outDir ../dist/cli`.
+ * The command line is the second build: `vite build --ssr cli.ts`, one file that needs no node_modules.
  */
 export default defineConfig(({ isSsrBuild }) => ({
   root: 'src',
   base: './',
   publicDir: isSsrBuild ? false : '../assets',
-  plugins: [
-    svelte({ configFile: false }),
-    ...(process.env.VITEST ? [svelteTesting({ autoCleanup: false })] : []),
-  ],
+  plugins: [svelte({ configFile: false })],
   server: { fs: { allow: ['..'] } },
   ssr: isSsrBuild ? { target: 'node', noExternal: true } : {},
   build: {
@@ -23,8 +23,27 @@ export default defineConfig(({ isSsrBuild }) => ({
   },
   test: {
     root: '.',
-    include: ['tests/**/*.test.ts'],
-    environment: 'node',
     testTimeout: 30_000,
+    hookTimeout: 60_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'plain',
+          include: ['tests/**/*.test.ts'],
+          exclude: [...screenTests, ...browserTests],
+        },
+      },
+      {
+        // Components are mounted in a document without a browser; only these tests read packages as a browser would.
+        extends: true,
+        plugins: [svelteTesting({ autoCleanup: false })],
+        test: { name: 'screen', include: screenTests, environment: 'jsdom' },
+      },
+      {
+        extends: true,
+        test: { name: 'browser', include: browserTests, fileParallelism: false, testTimeout: 120_000 },
+      },
+    ],
   },
 }));

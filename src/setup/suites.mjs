@@ -54,6 +54,6 @@ export const listSuites = (reportFolder) => [
   ]),
   tools('dead code', [['knip', ['--no-progress', '--treat-config-hints-as-errors']]]),
   { name: 'build', run: async () => ({ ok: await buildAll() }) },
-  vitest('unit', ['--exclude', 'tests/browser/**'], `${reportFolder}/unit.json`),
-  vitest('browser', ['tests/browser', '--no-file-parallelism'], `${reportFolder}/browser.json`),
+  vitest('unit', ['--project', 'plain', '--project', 'screen'], `${reportFolder}/unit.json`),
+  vitest('browser', ['--project', 'browser'], `${reportFolder}/browser.json`),
 ];
