@@ -43,10 +43,13 @@ function fingerprintSources() {
 }
 
 /**
- * npm links the bins of dependencies but not the package's own, so `npx --no-install stillmain` needs this link.
+ * npm links the bins of dependencies but not the package's own, so `npx --no-install stillmain` needs this link,
+ * and the shell needs to be told that the file is for Node.
  */
 function linkCommand() {
   const link = inRoot('node_modules', '.bin', 'stillmain');
+  const text = readFileSync(commandFile, 'utf8');
+  if (!text.startsWith('#!')) writeFileSync(commandFile, `#!/usr/bin/env node\n${text}`);
   chmodSync(commandFile, 0o755);
   mkdirSync(dirname(link), { recursive: true });
   rmSync(link, { force: true });
