@@ -1,28 +1,156 @@
-import type { Contents, LinkFlow, Network } from './network.ts';
+import { GAS_CONSTANT } from '../units/index.ts';
+import type { FlowAt, Mixture } from './flowAt.ts';
+import { isOneWay, linkLaw, type LinkLaw } from './linkLaw.ts';
+import { Matrix } from './matrix.ts';
+import type { Network } from './network.ts';
+import { nozzleCurve } from './nozzle.ts';
+
+/** Numbers of one evaluation of all links, kept between evaluations only to spare memory. */
+export interface Flows {
+  /** Flow of air and gas through each link, mol/s. */
+  air: Float64Array;
+  gas: Float64Array;
+  /**
+   * Eight slopes a link, 1/s: of the air flow by air and gas of the `from` cell and of the `to` cell, then the same
+   * of the gas flow. Zero against a boundary.
+   */
+  slopes: Float64Array;
+  /** Flow by time, mol/s², where boundary pressures move. */
+  airByTime: Float64Array;
+  gasByTime: Float64Array;
+}
+
+/** Work space of the solver. Nothing read from it was left there by an earlier step. */
+export interface Scratch {
+  pressurePa: Float64Array;
+  fraction: Float64Array;
+  totalMol: Float64Array;
+  flows: Flows;
+  mixture: Mixture;
+  flowAt: FlowAt;
+  matrix: Matrix;
+  /** Stage vectors of the cells (air and gas interleaved) and of the links, four each. */
+  cellStages: Float64Array[];
+  linkAirStages: Float64Array[];
+  linkGasStages: Float64Array[];
+  state: Float64Array;
+  stage: Float64Array;
+  donors: Int32Array;
+}
 
 /** A network made ready for the solver: indexes, numbers laid flat, scratch. Results never depend on the scratch. */
 export interface CompiledNetwork {
   readonly network: Network;
+  /** Where a cell stands in contents and pressures. */
   readonly cellIndex: ReadonlyMap<string, number>;
+  /** Where a link stands in flows and integrals. */
   readonly linkIndex: ReadonlyMap<string, number>;
+  readonly cellCount: number;
+  readonly linkCount: number;
+  /** Nodes: cells first, then boundaries. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  readonly oneWay: Uint8Array;
+  readonly laws: readonly LinkLaw[];
+  /** R·T/V of every cell, Pa/mol. */
+  readonly paPerMol: Float64Array;
+  /** How fast the pressure of a node moves by itself, Pa/s; cells first, then boundaries. */
+  readonly rampPaPerS: Float64Array;
+  readonly moving: boolean;
+  readonly scratch: Scratch;
 }
 
-/** Makes a network ready. Cheap (µs): do it whenever the assembly changes. Throws RangeError on an unknown id. */
-export declare function compile(network: Network): CompiledNetwork;
+/**
+ * Makes a network ready. Cheap (µs): do it whenever the assembly changes. Throws RangeError on an unknown or doubled
+ * id, a volume that is not positive, or a size no opening can have.
+ */
+export function compile(network: Network): CompiledNetwork {
+  const cellCount = network.cells.length;
+  const linkCount = network.links.length;
+  const nodes = new Map<string, number>();
+  const paPerMol = new Float64Array(cellCount);
+  network.cells.forEach((cell, index) => {
+    if (!(cell.volumeM3 > 0)) throw new RangeError(`Cell ${cell.id} has no volume.`);
+    nodes.set(cell.id, index);
+    paPerMol[index] = (GAS_CONSTANT * network.temperatureK) / cell.volumeM3;
+  });
+  const cellIndex = new Map(nodes);
+  network.boundaries.forEach((boundary, index) => nodes.set(boundary.id, cellCount + index));
+  if (nodes.size !== cellCount + network.boundaries.length) throw new RangeError('Two places have one name.');
+  const curves = {
+    air: nozzleCurve(network.air.heatCapacityRatio),
+    gas: nozzleCurve(network.gas.heatCapacityRatio),
+  };
+  const from = new Int32Array(linkCount);
+  const to = new Int32Array(linkCount);
+  const oneWay = new Uint8Array(linkCount);
+  const laws: LinkLaw[] = [];
+  const linkIndex = new Map<string, number>();
+  network.links.forEach((link, index) => {
+    from[index] = nodeOf(nodes, link.from);
+    to[index] = nodeOf(nodes, link.to);
+    oneWay[index] = isOneWay(link) ? 1 : 0;
+    laws.push(linkLaw(link, curves));
+    linkIndex.set(link.id, index);
+  });
+  if (linkIndex.size !== linkCount) throw new RangeError('Two links have one name.');
+  return {
+    network,
+    cellIndex,
+    linkIndex,
+    cellCount,
+    linkCount,
+    from,
+    to,
+    oneWay,
+    laws,
+    paPerMol,
+    rampPaPerS: Float64Array.from([
+      ...network.cells.map(() => 0),
+      ...network.boundaries.map((boundary) => boundary.ramp?.ratePaPerS ?? 0),
+    ]),
+    moving: network.boundaries.some((boundary) => boundary.ramp !== undefined),
+    scratch: scratchFor(network),
+  };
+}
 
-/** Absolute pressure of every cell, Pa, in network order. */
-export declare function pressuresAbsPa(net: CompiledNetwork, contents: Contents): number[];
+function nodeOf(nodes: ReadonlyMap<string, number>, id: string): number {
+  const node = nodes.get(id);
+  if (node === undefined) throw new RangeError(`No cell or boundary is called ${id}.`);
+  return node;
+}
 
-/** Mole fraction of fuel gas of every cell, in network order; 0 for an empty one. */
-export declare function gasFractions(net: CompiledNetwork, contents: Contents): number[];
-
-/** What passes every link at this moment. */
-export declare function linkFlows(net: CompiledNetwork, contents: Contents, atS?: number): LinkFlow[];
-
-/** Moles of air and gas that fill a cell at a pressure, Pa absolute, and mole fraction of gas. */
-export declare function contentsAt(
-  net: { temperatureK: number },
-  volumeM3: number,
-  pressureAbsPa: number,
-  gasFraction: number,
-): { airMol: number; gasMol: number };
+function scratchFor(network: Network): Scratch {
+  const cells = network.cells.length;
+  const nodes = cells + network.boundaries.length;
+  const links = network.links.length;
+  const four = (size: number): Float64Array[] => [0, 1, 2, 3].map(() => new Float64Array(size));
+  return {
+    pressurePa: new Float64Array(nodes),
+    fraction: new Float64Array(nodes),
+    totalMol: new Float64Array(nodes),
+    flows: {
+      air: new Float64Array(links),
+      gas: new Float64Array(links),
+      slopes: new Float64Array(8 * links),
+      airByTime: new Float64Array(links),
+      gasByTime: new Float64Array(links),
+    },
+    mixture: {
+      fraction: 0,
+      molarMassKgPerMol: network.air.molarMassKgPerMol,
+      molarMassSlope: network.gas.molarMassKgPerMol - network.air.molarMassKgPerMol,
+      viscosityPaS: network.air.viscosityPaS,
+      viscositySlope: network.gas.viscosityPaS - network.air.viscosityPaS,
+      rt: GAS_CONSTANT * network.temperatureK,
+    },
+    flowAt: { molPerS: 0, byFrom: 0, byTo: 0, byFraction: 0 },
+    matrix: new Matrix(2 * cells),
+    cellStages: four(2 * cells),
+    linkAirStages: four(links),
+    linkGasStages: four(links),
+    state: new Float64Array(2 * cells),
+    stage: new Float64Array(2 * cells),
+    donors: new Int32Array(links),
+  };
+}

@@ -1,7 +1,20 @@
 /** Cells, links, flow and seal laws, forces and the solver; knows pressures and openings, no tees and no rods. */
 export * from './network.ts';
-export * from './compile.ts';
-export * from './solver.ts';
+export { compile, type CompiledNetwork } from './compile.ts';
+export { fillMol, gasFractions, linkFlows, pressuresAbsPa } from './contents.ts';
+export { firstStepS, naturalStep, stepTo } from './solver.ts';
+export {
+  criticalRatio,
+  exactNozzlePsi,
+  fitNozzleCurve,
+  nozzleCurve,
+  nozzleMassFlowKgPerS,
+  nozzlePsi,
+  SMOOTH_BAND,
+} from './nozzle.ts';
+export { darcyFrictionFactor } from './friction.ts';
+export { pipeMassFlowKgPerS, pipeSize } from './pipeFlow.ts';
+export { CHECK_SPRING_PA } from './linkLaw.ts';
 export * from './excavation.ts';
 export * from './detector.ts';
 export * from './sound.ts';

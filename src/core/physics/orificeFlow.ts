@@ -1,0 +1,47 @@
+import { type FlowAt, type Mixture, setStill } from './flowAt.ts';
+import { type NozzleCurve, psiOverDrop, psiSlope } from './nozzle.ts';
+
+/** The nozzle curves of the two gases; a mixture's flow function lies between them by mole fraction. */
+export interface CurvePair {
+  air: NozzleCurve;
+  gas: NozzleCurve;
+}
+
+/**
+ * Molar flow of an opening from a higher to a lower pressure: CdA·p1·Ψ(1 − p2/p1)/√(M·R·T). Slopes are exact, byFrom
+ * being by the higher pressure. A pressure at or below zero passes nothing.
+ */
+export function orificeFlow(
+  cdAM2: number,
+  highAbsPa: number,
+  lowAbsPa: number,
+  mixture: Mixture,
+  curves: CurvePair,
+  out: FlowAt,
+): void {
+  if (!(highAbsPa > 0) || highAbsPa < lowAbsPa) {
+    setStill(out);
+    return;
+  }
+  const scale = cdAM2 / Math.sqrt(mixture.molarMassKgPerMol * mixture.rt);
+  const ratio = lowAbsPa / highAbsPa;
+  const drop = 1 - ratio;
+  const x = mixture.fraction;
+  const { air, gas } = curves;
+  const yAir = drop < air.chokeDrop ? drop : air.chokeDrop;
+  const overAir = psiOverDrop(air.coefficients, yAir);
+  const psiAir = yAir * overAir;
+  const slopeAir = drop < air.chokeDrop ? psiSlope(air.coefficients, yAir, overAir) : 0;
+  const yGas = drop < gas.chokeDrop ? drop : gas.chokeDrop;
+  const overGas = psiOverDrop(gas.coefficients, yGas);
+  const psiGas = yGas * overGas;
+  const slopeGas = drop < gas.chokeDrop ? psiSlope(gas.coefficients, yGas, overGas) : 0;
+  const psi = psiAir + x * (psiGas - psiAir);
+  const slope = slopeAir + x * (slopeGas - slopeAir);
+  out.molPerS = scale * highAbsPa * psi;
+  out.byFrom = scale * (psi + slope * ratio);
+  out.byTo = -scale * slope;
+  out.byFraction =
+    scale * highAbsPa * (psiGas - psiAir) -
+    (0.5 * out.molPerS * mixture.molarMassSlope) / mixture.molarMassKgPerMol;
+}
