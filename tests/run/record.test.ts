@@ -29,7 +29,7 @@ describe('canonical text and digest', () => {
   it('writes the arrays, strings and numbers of RFC 8785 as the standard shows them', () => {
     // RFC 8785 section 3.2.2 and 3.2.3, the example of the standard, *from memory*; exact.
     const input = {
-      numbers: [333333333.33333329, 1e30, 4.5, 2e-3, 0.000000000000000000000000001],
+      numbers: [Number('333333333.33333329'), 1e30, 4.5, 2e-3, 0.000000000000000000000000001],
       string: '\u20ac$\u000f\nA\u0027\u0042\u0022\u005c\\\u0022/',
       literals: [null, true, false],
     };

@@ -1,0 +1,101 @@
+import type { PieceKind } from '../core/catalogue/index.ts';
+import type {
+  Action,
+  ActionKind,
+  Bubbles,
+  CleanPlace,
+  DetectorPlace,
+  Ending,
+  Fact,
+  GaugeName,
+  Hindrance,
+  HoldPointId,
+  LeakPlace,
+  LookPlace,
+  MarkPlace,
+  Measure,
+  RecordField,
+  ReferReason,
+  SiteTask,
+} from '../core/rig/index.ts';
+import type { Defects } from '../core/rig/index.ts';
+import type { StageId } from '../core/procedure/index.ts';
+import type { Heading } from '../core/scenario/index.ts';
+import type { Assessment, Finding, HoldPointOutcome } from '../core/judge/index.ts';
+import type { Units } from './units.ts';
+
+/** How pieces are called while a sentence is made: by id, as the kit of this job has them. */
+export interface Speech {
+  readonly units: Units;
+  /** `seat ring 1`, `chain no. 2`: name and stamp, without article. */
+  readonly piece: (id: string) => string;
+  /** The same with the definite article. */
+  readonly thePiece: (id: string) => string;
+}
+
+export type ActionOf<K extends ActionKind> = Extract<Action, { kind: K }>;
+export type FactKind = Fact['fact'];
+export type FactOf<K extends FactKind> = Extract<Fact, { fact: K }>;
+
+/** A task or place as a thing to do and as a thing done. */
+export interface DoneAndDue {
+  readonly button: string;
+  readonly done: string;
+}
+
+export interface HoldPointWords {
+  readonly title: string;
+  /** The work that must not start before it is signed. */
+  readonly guards: string;
+  /** What must have been read, seen and done. */
+  readonly evidence: readonly string[];
+}
+
+export interface StageWords {
+  readonly title: string;
+  readonly aim: string;
+}
+
+export interface FindingWords {
+  readonly title: string;
+  /** What happened, with its numbers. */
+  readonly happened: (finding: Finding, speech: Speech) => string;
+  /** The hazard. */
+  readonly why: string;
+  readonly next: string;
+}
+
+/** All that can be said in one language. A language is complete when it is of this type. */
+export interface Catalogue {
+  readonly pieces: Readonly<Record<PieceKind, { readonly name: string; readonly what: string }>>;
+  readonly defects: Readonly<Record<keyof Defects, string>>;
+  readonly siteTasks: Readonly<Record<SiteTask, DoneAndDue>>;
+  readonly lookPlaces: Readonly<Record<LookPlace, string>>;
+  readonly leakPlaces: Readonly<Record<LeakPlace, string>>;
+  readonly cleanPlaces: Readonly<Record<CleanPlace, string>>;
+  readonly markPlaces: Readonly<Record<MarkPlace, string>>;
+  readonly measures: Readonly<Record<Measure, string>>;
+  readonly gauges: Readonly<Record<GaugeName, string>>;
+  readonly detectorPlaces: Readonly<Record<DetectorPlace, string>>;
+  readonly recordFields: Readonly<Record<RecordField, string>>;
+  readonly bubbles: Readonly<Record<Bubbles, string>>;
+  readonly referReasons: Readonly<Record<ReferReason, string>>;
+  readonly hindrances: Readonly<Record<Hindrance, string>>;
+  readonly actions: {
+    readonly [K in ActionKind]: {
+      readonly button: (action: ActionOf<K>, speech: Speech) => string;
+      readonly done: (action: ActionOf<K>, speech: Speech) => string;
+    };
+  };
+  readonly facts: { readonly [K in FactKind]: (fact: FactOf<K>, speech: Speech) => string };
+  readonly stages: Readonly<Record<StageId, StageWords>>;
+  readonly holdPoints: Readonly<Record<HoldPointId, HoldPointWords>>;
+  readonly outcomes: Readonly<Record<HoldPointOutcome, { readonly word: string; readonly means: string }>>;
+  readonly headings: Readonly<Record<Heading, string>>;
+  readonly verdicts: Readonly<Record<Assessment['verdict'], string>>;
+  readonly endings: Readonly<
+    Record<Ending['kind'] | 'none', { readonly title: string; readonly says: string }>
+  >;
+  readonly findings: Readonly<Record<string, FindingWords>>;
+  readonly plain: Readonly<Record<string, string>>;
+}
