@@ -1,2 +1,13 @@
 export * from './settings.ts';
 export * from './types.ts';
+export * from './follow.ts';
+export * from './guards.ts';
+export * from './evidence/index.ts';
+export * from './safeStates.ts';
+export * from './recall.ts';
+export * from './standing.ts';
+export * from './bleeding.ts';
+export { tell, type EvidenceItem, type Told } from './told.ts';
+export { stopOf, type Stop } from './evidence/h04ServiceStopped.ts';
+export { cradleMains } from './evidence/h01Ready.ts';
+export { firstChamber, secondChamber, highestPumpedGaugePa, voidsProof, type ProofChamber } from './proof.ts';

@@ -1,6 +1,20 @@
 import type { HoldPointId } from '../rig/index.ts';
 
-export const stages = ['s1', 's2', 's3', 's4', 's5', 's6', 's7', 's8', 's9', 's10', 's11', 's12', 'done'] as const;
+export const stages = [
+  's1',
+  's2',
+  's3',
+  's4',
+  's5',
+  's6',
+  's7',
+  's8',
+  's9',
+  's10',
+  's11',
+  's12',
+  'done',
+] as const;
 export type StageId = (typeof stages)[number];
 
 /** `open`: guarded work not begun and not signed; `signed`: the trainee's signature stands; `passed`: guarded work begun under a signature; `missed`: guarded work begun without one. */

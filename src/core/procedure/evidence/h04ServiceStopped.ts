@@ -1,0 +1,91 @@
+import { openings, quietFor, type Opening } from '../bleeding.ts';
+import { latest, since } from '../recall.ts';
+import { item, type EvidenceItem, type Told } from '../told.ts';
+
+/** The stop as it was heard at the bleed: the blow-down, and the reopening that proved it. */
+export interface Stop {
+  readonly blowDown: Opening | null;
+  readonly quiet: Opening | null;
+  readonly reopened: Opening | null;
+}
+
+/** What the bleed told of the stopper while it hung on its rod, before it was let go. */
+export function stopOf(told: Told): Stop {
+  const leftS = latest(told.facts, 'stopper.left')?.atS ?? told.nowS;
+  const squeezedS = latest(told.facts, 'stopper.squeezed', (f) => f.inBore && f.atS <= leftS)?.atS ?? null;
+  if (squeezedS === null) return { blowDown: null, quiet: null, reopened: null };
+  const firstS = firstSqueezeS(told, leftS);
+  const heard = openings(told).filter(
+    (o) => o.openedS >= firstS && o.openedS <= leftS && o.valve === 'open' && o.load === 'boreStopper',
+  );
+  const expected = told.limits.hissShare * told.limits.expectedHissS;
+  const blowDown = heard.find((o) => o.hissedS >= expected) ?? longest(heard);
+  const after = blowDown ? heard.filter((o) => o.openedS >= blowDown.openedS) : [];
+  const quiet = after.find((o) => quietFor(o) >= told.limits.quietS) ?? null;
+  const later = quiet ? after.filter((o) => o.openedS > quiet.openedS) : [];
+  const reopened = later.filter((o) => o.shutForS >= told.limits.shutS).pop() ?? later.pop() ?? null;
+  return { blowDown, quiet, reopened };
+}
+
+/** Service stopped: hissed, died, stayed quiet, and no puff after it was shut in. An open quiet bleed hides a weep. */
+export function serviceStopped(told: Told): readonly EvidenceItem[] {
+  const { limits } = told;
+  const { blowDown, quiet, reopened } = stopOf(told);
+  const hissedS = blowDown?.hissedS ?? 0;
+  const neededS = limits.hissShare * limits.expectedHissS;
+  const quietS = quiet ? quietFor(quiet) : 0;
+  const shutS = reopened?.shutForS ?? 0;
+  return [
+    item('hissed', blowDown !== null && hissedS >= neededS, { hissedS, neededS }),
+    item('quiet', quiet !== null && quietS >= limits.quietS, { quietS, limitS: limits.quietS }),
+    item('snuggedAgain', blowDown !== null && snuggedAgain(told, blowDown)),
+    item('shutIn', shutS >= limits.shutS, { shutS, limitS: limits.shutS }),
+    item('noPuff', reopened !== null && !reopened.puff, { aboveGaugePa: reopened?.aboveGaugePa ?? 0 }),
+    item(
+      'rodHeld',
+      blowDown !== null && reopened !== null && heldFrom(told, blowDown.openedS, reopened.openedS),
+    ),
+    item('stayed', reopened !== null && stayed(told, reopened.openedS)),
+  ];
+}
+
+function firstSqueezeS(told: Told, leftS: number): number {
+  const loadedS = told.facts.reduce(
+    (at, f, i) =>
+      f.fact === 'done' && f.action.kind === 'rod.load' && told.stood[i].load === 'boreStopper' ? f.atS : at,
+    0,
+  );
+  for (const f of told.facts) {
+    if (f.fact === 'stopper.squeezed' && f.inBore && f.atS >= loadedS && f.atS <= leftS) return f.atS;
+  }
+  return leftS;
+}
+
+function longest(all: readonly Opening[]): Opening | null {
+  return all.reduce<Opening | null>(
+    (best, o) => (best === null || o.hissedS > best.hissedS ? o : best),
+    null,
+  );
+}
+
+/** Rubber relaxes: it is turned up again once the bleed has died. */
+function snuggedAgain(told: Told, blowDown: Opening): boolean {
+  const fromS = blowDown.quietFromS ?? blowDown.openedS + blowDown.hissedS;
+  return since(told.facts, fromS).some((f) => f.fact === 'stopper.squeezed' && f.inBore);
+}
+
+function heldFrom(told: Told, fromS: number, untilS: number): boolean {
+  return told.facts.every(
+    (f, i) => f.atS < fromS || f.atS > untilS || told.stood[i].held || beforeHold(told, i),
+  );
+}
+
+/** At the very moment of opening, facts of an earlier action may still tell of an unheld rod. */
+function beforeHold(told: Told, index: number): boolean {
+  const fact = told.facts[index];
+  return told.stood.some((s, i) => i > index && told.facts[i].atS === fact.atS && s.held);
+}
+
+function stayed(told: Told, fromS: number): boolean {
+  return !since(told.facts, fromS).some((f) => f.fact === 'stopper.slipped' || f.fact === 'stopper.dropped');
+}

@@ -1,0 +1,35 @@
+import { openings, quietFor } from '../bleeding.ts';
+import { latest, since } from '../recall.ts';
+import { item, type EvidenceItem, type Told } from '../told.ts';
+
+/** Coupling closed: turned far enough, not forced, not crossed, and silent with the valve open after being shut in. */
+export function couplingClosed(told: Told): readonly EvidenceItem[] {
+  const { facts, limits } = told;
+  const openS = latest(facts, 'tee.free')?.atS ?? null;
+  const plug = openS === null ? null : latest(facts, 'closing.turned', (f) => f.atS >= openS);
+  const threads = latest(facts, 'looked', (f) => f.at === 'downBore' && f.saw.threadsSound === true);
+  const look = plug
+    ? since(facts, plug.atS)
+        .filter((f) => f.fact === 'looked' && f.at === 'downBore')
+        .pop()
+    : undefined;
+  const square = look?.fact === 'looked' && look.saw.visible && look.saw.closingSquare === true;
+  const engagedTurns = plug?.engagedTurns ?? 0;
+  const torqueNm = plug?.torqueNm ?? 0;
+  const leastTurns = limits.closingHandTurns + limits.closingPastHandTurns[0];
+  const [lowNm, highNm] = limits.closingNm;
+  const heard = plug ? openings(told).filter((o) => o.openedS >= plug.atS && o.valve === 'open') : [];
+  const quiet = heard.find((o) => quietFor(o) >= limits.quietS) ?? null;
+  const later = quiet ? heard.filter((o) => o.openedS > quiet.openedS && o.shutForS >= limits.shutS) : [];
+  const reopened = later[later.length - 1] ?? null;
+  return [
+    item('threads', openS !== null && threads !== null && threads.atS >= openS),
+    item('turns', plug !== null && engagedTurns >= leastTurns, { engagedTurns, leastTurns }),
+    item('torque', plug !== null && torqueNm >= lowNm && torqueNm <= highNm, { torqueNm, lowNm, highNm }),
+    item('notCrossed', plug !== null && !plug.crossed),
+    item('quiet', quiet !== null, { quietS: quiet ? quietFor(quiet) : 0, limitS: limits.quietS }),
+    item('shutIn', reopened !== null, { shutS: reopened?.shutForS ?? 0, limitS: limits.shutS }),
+    item('noPuff', reopened !== null && !reopened.puff, { aboveGaugePa: reopened?.aboveGaugePa ?? 0 }),
+    item('square', square),
+  ];
+}

@@ -1,0 +1,61 @@
+import { PSI_PA } from '../units/index.ts';
+import type { RecordField } from '../rig/index.ts';
+import { every, latest } from './recall.ts';
+import type { Told } from './told.ts';
+
+/** How near a written pressure must come to one that was really read, Pa (one division). */
+const WRITTEN_SLACK_PA = 6894.757;
+
+/**
+ * Whether a field of the record was written and agrees with what really was read, seen or done. Invented figures
+ * are the plainest false record; wording is free.
+ */
+export function recordTrue(told: Told, field: RecordField, value: string): boolean {
+  if (value.trim() === '') return false;
+  const { facts } = told;
+  switch (field) {
+    case 'mainPressure':
+      return matchesAny(value, reads(told, 'main'));
+    case 'proof1':
+      return matchesAny(value, reads(told, 'head', 'tee'));
+    case 'proof2':
+      return matchesAny(value, reads(told, 'head', 'coupling'));
+    case 'leakTest':
+      return latest(facts, 'leak.looked', (f) => f.at === 'closingPlug') !== null;
+    case 'disconnected':
+      return latest(facts, 'branch.cut', (f) => f.part === 'through') !== null;
+    case 'purged':
+      return latest(facts, 'service.purged') !== null || value.toLowerCase().includes('small');
+    case 'sealed':
+      return latest(facts, 'closing.turned') !== null && latest(facts, 'service.capped') !== null;
+    case 'testMedium':
+      return value.toLowerCase().includes('air');
+    case 'crew':
+      return true;
+  }
+}
+
+function reads(told: Told, gauge: 'main' | 'head', saddleOn?: 'tee' | 'coupling'): readonly number[] {
+  return every(
+    told.facts,
+    'gauge.read',
+    (f) => f.gauge === gauge && (!saddleOn || f.under.saddleOn === saddleOn),
+  ).map((f) => f.readingGaugePa);
+}
+
+function matchesAny(value: string, readings: readonly number[]): boolean {
+  const written = firstNumber(value);
+  if (written === null) return false;
+  const unitPa = value.toLowerCase().includes('kpa')
+    ? 1000
+    : value.toLowerCase().includes('bar')
+      ? 1e5
+      : PSI_PA;
+  return readings.some((pa) => Math.abs(pa - written * unitPa) <= WRITTEN_SLACK_PA);
+}
+
+/** The first figure in a line of writing, or null. */
+export function firstNumber(value: string): number | null {
+  const found = /[0-9]+(?:[.,][0-9]+)?/.exec(value);
+  return found ? Number(found[0].replace(',', '.')) : null;
+}
