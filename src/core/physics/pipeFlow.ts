@@ -15,6 +15,9 @@ export function pipeSize(diameterM: number, lengthM: number, roughnessM: number,
   return { diameterM, lengthM, lossK, friction: frictionCurve(roughnessM / diameterM) };
 }
 
+/** Drop, as a share of the pressure, within which slopes are calmed. */
+const CALM_BAND = 3e-4;
+
 /** Newton steps to the choke ratio; it starts above the root and gains two digits a step and more. */
 const CHOKE_STEPS = 8;
 
@@ -61,10 +64,26 @@ export function pipeFlow(
   out.molPerS = areaPerMass * g;
   out.byFrom = areaPerMass * (byU * 2 * perPa2 * highAbsPa + (byZ * 2) / highAbsPa);
   out.byTo = -areaPerMass * (byU * 2 * perPa2 * low + (byZ * 2) / low);
+  calmSlopes(highAbsPa, low, out);
   const massShare = mixture.molarMassSlope / mixture.molarMassKgPerMol;
   const viscosityShare = mixture.viscositySlope / mixture.viscosityPaS;
   out.byFraction =
     areaPerMass * (byU * u * (massShare - 2 * viscosityShare) + g * viscosityShare) - out.molPerS * massShare;
+}
+
+/**
+ * Newton's method on a square root jumps from one side of zero to the other for ever, and so would the solver between
+ * two ends of a pipe at almost the same pressure (it cost 9,000 steps in one action). Within CALM_BAND of no drop the
+ * slopes handed to the solver pass over to those of the chord, which lands on zero; the flow itself is untouched.
+ */
+function calmSlopes(highAbsPa: number, lowAbsPa: number, out: FlowAt): void {
+  const drop = highAbsPa - lowAbsPa;
+  if (!(drop > 0)) return;
+  const band = CALM_BAND * highAbsPa;
+  const share = (band * band) / (band * band + drop * drop);
+  const chord = out.molPerS / drop;
+  out.byFrom += share * (chord - out.byFrom);
+  out.byTo += share * (-chord - out.byTo);
 }
 
 /** Flow of a choked pipe: w = (p1/p*)² solves w − 1 − ln w = K + f·L/D, and G = p*·√(M/(R·T)). */
