@@ -25,7 +25,7 @@ export const chain = {
     linkWidthM: mm(20),
     screwOdM: inchM(0.5),
     advancePerTurnM: 2 * inchM(1 / 13),
-    tensionerBodyLengthM: mm(62),
+    tensionerBodyLengthM: mm(44),
     tensionerAcrossFlatsM: mm(19),
     tensionersPerChain: 2,
   }),

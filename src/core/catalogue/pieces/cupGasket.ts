@@ -20,7 +20,7 @@ export const cupGasket = {
   dims: (size): CupGasketDims => ({
     boreM: couplingSizes[size].odM - mm(2),
     sleeveWallM: mm(8),
-    sleeveM: mm(13),
+    sleeveM: mm(11),
     flangeOdM: mm(91),
     flangeThickM: mm(6),
   }),

@@ -1,0 +1,3 @@
+export { shapes } from './pieces/index.ts';
+export type { Part, ShapeSpec } from './pieces/part.ts';
+export { toGeometry } from './shape/geometry.ts';

@@ -1,0 +1,21 @@
+import { pieces, taperThreads } from '../../core/catalogue/index.ts';
+import { square, threadedBody } from './squareHead.ts';
+import type { PieceShape } from './part.ts';
+
+/** Plug with a stem below it, origin on its shoulder. */
+export const keeperPlug: PieceShape = ({ teeSize }) => {
+  const d = pieces.keeperPlug.dims(teeSize);
+  const face = taperThreads[teeSize].madeUpM - d.threadLengthM;
+  const stem = d.stemOdM / 2;
+  const bottom = -d.threadLengthM;
+  const below = [
+    [0, bottom - d.stemM],
+    [stem - 0.001, bottom - d.stemM],
+    [stem, bottom - d.stemM + 0.001],
+    [stem, bottom],
+  ] as const;
+  return [
+    { name: 'thread', stuff: 'brass', cut: true, body: threadedBody(teeSize, d, face, below) },
+    { name: 'square', stuff: 'brass', cut: true, body: square(d) },
+  ];
+};

@@ -1,0 +1,5 @@
+import { pieces } from '../../core/catalogue/index.ts';
+import { spoolParts } from './spool.ts';
+import type { PieceShape } from './part.ts';
+
+export const lowerSpool: PieceShape = () => spoolParts(pieces.lowerSpool.dims());

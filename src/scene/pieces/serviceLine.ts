@@ -1,0 +1,39 @@
+import { pieces, taperThreads } from '../../core/catalogue/index.ts';
+import { lathe, ring } from '../shape/lathe.ts';
+import { maleThread } from '../shape/thread.ts';
+import { alongY } from '../shape/solid.ts';
+import type { PieceShape } from './part.ts';
+
+/** Where the saw goes through, m out from the axis of the run: just clear of the branch's band. */
+export const cutAtM = (axisToFaceM: number): number => axisToFaceM + 0.014;
+
+/** Width the saw and the springing pipe leave open. */
+export const SAW_GAP_M = 0.004;
+
+/**
+ * Service pipe along +y, origin where the tee's axes meet.
+ * Variants: `whole`, `stub` (what stays in the tee after the cut), `cut` (what stays in the ground).
+ */
+export const serviceLine: PieceShape = ({ teeSize, variant = 'whole' }) => {
+  const d = pieces.serviceLine.dims(teeSize);
+  const face = pieces.serviceTee.dims(teeSize).axisToBossM;
+  const cut = cutAtM(face);
+  const [outer, inner] = [d.odM / 2, d.idM / 2];
+  if (variant === 'cut') {
+    const body = alongY(ring(inner, outer, cut + SAW_GAP_M, d.shownLengthM));
+    return [{ name: 'pipe', stuff: 'steel', cut: true, body }];
+  }
+  const start = face - taperThreads[teeSize].madeUpM;
+  const end = variant === 'stub' ? cut : d.shownLengthM;
+  // The thread's cone widens outward from the end that is screwed in.
+  const thread = maleThread(teeSize, start + 0.0008, face + 0.001, face);
+  const body = lathe([
+    [inner, start],
+    [thread[0][0] - 0.0006, start],
+    ...thread,
+    [outer, face + 0.003],
+    [outer, end],
+    [inner, end],
+  ]);
+  return [{ name: 'pipe', stuff: 'steel', cut: true, body: alongY(body) }];
+};
