@@ -1,0 +1,15 @@
+import { english, unitsOf, voiceOf, type UnitSystem } from '../../text/index.ts';
+import type { RunState } from '../../core/run/index.ts';
+import type { Grip } from './offer.ts';
+
+/** All a row needs, for a run at this moment. */
+export function gripOf(run: RunState, system: UnitSystem, holdBack: boolean, watchS: number): Grip {
+  return {
+    run,
+    words: english,
+    voice: voiceOf(run.scenario.job, system),
+    units: unitsOf(system),
+    holdBack,
+    watchS,
+  };
+}

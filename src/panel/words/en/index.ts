@@ -1,0 +1,7 @@
+import { hands } from './hands.ts';
+import { instruments } from './instruments.ts';
+import { pages } from './pages.ts';
+import { work } from './work.ts';
+
+/** Every word of the screens that is not about the rig itself; the rig's own words are the text catalogue's. */
+export const english = { ...pages, ...work, ...instruments, ...hands } as const;

@@ -1,0 +1,1 @@
+export { followAddress } from './route/followAddress.ts';

@@ -1,0 +1,29 @@
+/** What the address bar means. Every view can be linked and reloaded. */
+export type Address =
+  | { readonly page: 'home' }
+  | { readonly page: 'practice'; readonly scenarioId: string; readonly runId: string | null }
+  | { readonly page: 'debrief'; readonly runId: string; readonly atS: number | null }
+  | { readonly page: 'lost' };
+
+const name = /^[A-Za-z0-9-]{1,80}$/;
+
+/** Reads `location.hash`. Anything that is not exactly an address of ours is `lost`. */
+export function readAddress(hash: string): Address {
+  const parts = hash.replace(/^#?\/?/, '').split('/');
+  const [page, first, second, ...rest] = parts;
+  if (page === '' && parts.length === 1) return { page: 'home' };
+  if (rest.length > 0 || first === undefined || !name.test(first)) return { page: 'lost' };
+  if (page === 'practice' && (second === undefined || name.test(second)))
+    return { page: 'practice', scenarioId: first, runId: second ?? null };
+  if (page === 'debrief' && (second === undefined || /^\d{1,6}$/.test(second)))
+    return { page: 'debrief', runId: first, atS: second === undefined ? null : Number(second) };
+  return { page: 'lost' };
+}
+
+/** The address of a view, as it stands after the `#`. */
+export function writeAddress(address: Exclude<Address, { page: 'lost' }>): string {
+  if (address.page === 'home') return '#/';
+  if (address.page === 'practice')
+    return `#/practice/${address.scenarioId}${address.runId === null ? '' : `/${address.runId}`}`;
+  return `#/debrief/${address.runId}${address.atS === null ? '' : `/${Math.floor(address.atS)}`}`;
+}

@@ -1,0 +1,4 @@
+export { UnreadableSitting, parseEvents, type Journal, type SittingEvent } from './events.ts';
+export { paces, type Pace, type Phase } from './machine.ts';
+export { openSitting, type Refusal, type Sitting, type SittingView } from './sitting.ts';
+export { sampleEveryS, sampleRun, type Sample } from './trace.ts';

@@ -1,0 +1,46 @@
+import { freshRun, newestFirst, type KeptRun, type Store } from './types.ts';
+
+/** Keeps runs for as long as the page is open: for browsers that refuse storage, and for tests of what stands above. */
+export function openMemory(notKept: string): Store {
+  const runs = new Map<string, KeptRun>();
+  const events = new Map<string, unknown[]>();
+  const records = new Map<string, string>();
+
+  function change(id: string, changes: Partial<KeptRun>): void {
+    const run = runs.get(id);
+    if (run === undefined) throw new Error('That run is no longer kept here.');
+    runs.set(id, { ...run, ...changes });
+  }
+
+  return {
+    notKept,
+    async begin(scenario) {
+      const run = freshRun(scenario);
+      runs.set(run.id, run);
+      return run;
+    },
+    listRuns: async () => newestFirst([...runs.values()]),
+    findRun: async (id) => runs.get(id),
+    listEvents: async (id) => [...(events.get(id) ?? [])],
+    async append(id, event, reachedS) {
+      change(id, { reachedS });
+      events.set(id, [...(events.get(id) ?? []), event]);
+    },
+    async finish(id, record, judged) {
+      change(id, { state: 'finished', ...judged });
+      records.set(id, record);
+    },
+    findRecord: async (id) => records.get(id),
+    async takeIn(scenario, record, reachedS, judged) {
+      const run: KeptRun = { ...freshRun(scenario), reachedS, state: 'finished', ...judged };
+      runs.set(run.id, run);
+      records.set(run.id, record);
+      return run;
+    },
+    async remove(id) {
+      runs.delete(id);
+      events.delete(id);
+      records.delete(id);
+    },
+  };
+}
