@@ -245,6 +245,7 @@ describe('what would hide a fault is refused everywhere', () => {
     expect(tidy('src/panel/a.ts', "export const a = 'eslint-disable TODO as any';\nlist.skip(1);")).toEqual(
       [],
     );
+    expect(tidy('tests/a.test.ts', 'const fit = 1; expect(fit).toBe(1);')).toEqual([]);
     expect(tidy('src/panel/a.ts', 'export const a = `TODO ${1} as any`;')).toEqual([]);
   });
 });

@@ -66,7 +66,10 @@ function findPassedOver(source: SourceText): string[] {
         testWords.has(firstWord(node.expression))
           ? node.name.text
           : undefined;
-      const alias = ts.isIdentifier(node) && testAliases.has(node.text) ? node.text : undefined;
+      const alias =
+        ts.isCallExpression(node) && testAliases.has(node.expression.getText())
+          ? node.expression.getText()
+          : undefined;
       const word = member ?? alias;
       if (word === undefined) return;
       breaches.push(`${source.path}:${lineOf(script, node)}: "${word}" passes over a test`);

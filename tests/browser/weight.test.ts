@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { appFolder } from '../../src/setup/places.mjs';
+import { type App, openApp } from './harness.ts';
+
+/**
+ * Budgets of this project, KiB of script after gzip (assumed by us, no outside source): a training yard's
+ * connection is slow, and the home page must not wait for the picture.
+ */
+const budgetKiB = { firstRoute: 60, pictureChunk: 175, everything: 400 };
+
+const scripts = readdirSync(appFolder, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.js'))
+  .map((name) => {
+    const bytes = readFileSync(join(appFolder, name));
+    return { name, text: bytes.toString('utf8'), sizeKiB: gzipSync(bytes, { level: 9 }).length / 1024 };
+  });
+
+const sumKiB = (parts: readonly { sizeKiB: number }[]): number =>
+  parts.reduce((sum, part) => sum + part.sizeKiB, 0);
+
+describe('the weight of the page', () => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp('#/');
+  });
+  afterAll(() => app.close());
+
+  it('lets the first route be read without fetching more than its share', async () => {
+    await app.page.waitForSelector('h1');
+    await app.page.waitForNetworkIdle();
+    const fetched = await app.page.evaluate(() =>
+      performance.getEntriesByType('resource').map((entry) => new URL(entry.name).pathname.slice(1)),
+    );
+    const first = scripts.filter((script) => fetched.includes(script.name.replaceAll('\\', '/')));
+    expect(first.length).toBeGreaterThan(0);
+    console.log(`first route: ${sumKiB(first).toFixed(1)} KiB of script in ${first.length} files`);
+    expect(sumKiB(first)).toBeLessThanOrEqual(budgetKiB.firstRoute);
+    app.expectNoComplaints();
+  });
+
+  it('keeps the picture in a part of its own, and the whole within bounds', () => {
+    const picture = scripts.filter((script) => script.text.includes('WebGLRenderer'));
+    console.log(`picture: ${sumKiB(picture).toFixed(1)} KiB, everything: ${sumKiB(scripts).toFixed(1)} KiB`);
+    expect(picture.length).toBeGreaterThan(0);
+    expect(sumKiB(picture)).toBeLessThanOrEqual(budgetKiB.pictureChunk);
+    expect(sumKiB(scripts)).toBeLessThanOrEqual(budgetKiB.everything);
+  });
+});
