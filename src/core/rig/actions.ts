@@ -31,7 +31,20 @@ export const cleanPlaces = ['boss', 'pipe', 'coupling', 'bore', 'closingPlug'] a
 export type CleanPlace = (typeof cleanPlaces)[number];
 export const markPlaces = ['plug', 'tee', 'keeper', 'portLine'] as const;
 export type MarkPlace = (typeof markPlaces)[number];
-export const holdPointIds = ['H1', 'H2', 'H3', 'H4', 'H5', 'H6', 'H7', 'H8', 'H9', 'H10', 'H11', 'H12'] as const;
+export const holdPointIds = [
+  'H1',
+  'H2',
+  'H3',
+  'H4',
+  'H5',
+  'H6',
+  'H7',
+  'H8',
+  'H9',
+  'H10',
+  'H11',
+  'H12',
+] as const;
 export type HoldPointId = (typeof holdPointIds)[number];
 export const referReasons = [
   'pressureAboveRating', 'bossBeyondUse', 'wallUnsound', 'suspectWrap', 'wrongService', 'outOfRange', 'plugSeized',
@@ -44,7 +57,8 @@ export const recordFields = [
 export type RecordField = (typeof recordFields)[number];
 
 const piece = v.pipe(v.string(), v.maxLength(42));
-const within = (low: number, high: number) => v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high));
+const within = (low: number, high: number) =>
+  v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high));
 const holdBack = v.boolean();
 const index = (n: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(n - 1));
 
@@ -78,7 +92,10 @@ export const actionSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('valve.turn'), angleRad: within(-1.6, 1.6) }),
   /** Hand vent of the test head: change of opening, share of fully open. */
   v.strictObject({ kind: v.literal('vent.turn'), open: within(-1, 1) }),
-  v.strictObject({ kind: v.literal('pump.stroke'), strokes: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(10)) }),
+  v.strictObject({
+    kind: v.literal('pump.stroke'),
+    strokes: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(10)),
+  }),
   /** Bleed cock of the piece on top (rod barrel or sight cap). */
   v.strictObject({ kind: v.literal('bleed.turn'), angleRad: within(-1.6, 1.6) }),
   v.strictObject({ kind: v.literal('hose.lead'), outlet: v.picklist(['inHole', 'away']) }),
@@ -97,14 +114,21 @@ export const actionSchema = v.variant('kind', [
   /** Pull on the keeper with a wrench from outside. */
   v.strictObject({ kind: v.literal('keeper.pull'), torqueNm: within(1, 400), holdBack }),
   v.strictObject({ kind: v.literal('sealant.apply'), piece }),
-  v.strictObject({ kind: v.literal('bond.clamp'), end: v.picklist(['tee', 'service']), clamped: v.boolean() }),
+  v.strictObject({
+    kind: v.literal('bond.clamp'),
+    end: v.picklist(['tee', 'service']),
+    clamped: v.boolean(),
+  }),
   v.strictObject({ kind: v.literal('branch.cut'), part: v.picklist(['pilot', 'plugPilot', 'through']) }),
   v.strictObject({ kind: v.literal('tee.trim'), how: v.picklist(['saw', 'dress', 'file']) }),
   v.strictObject({ kind: v.literal('gaugeRing.try') }),
   v.strictObject({ kind: v.literal('service.purge') }),
-  v.strictObject({ kind: v.literal('service.cap') }),
   v.strictObject({ kind: v.literal('collarBolt.turn'), bolt: index(2), turns: within(-4, 4) }),
-  v.strictObject({ kind: v.literal('record.write'), field: v.picklist(recordFields), value: v.pipe(v.string(), v.maxLength(80)) }),
+  v.strictObject({
+    kind: v.literal('record.write'),
+    field: v.picklist(recordFields),
+    value: v.pipe(v.string(), v.maxLength(80)),
+  }),
   v.strictObject({ kind: v.literal('sign'), holdPoint: v.picklist(holdPointIds) }),
   v.strictObject({ kind: v.literal('withdraw'), holdPoint: v.picklist(holdPointIds) }),
   /** Stop work and refer back, with the reason given. */
@@ -112,7 +136,7 @@ export const actionSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('main.isolate') }),
   /** Leave the hole, upwind, people first. */
   v.strictObject({ kind: v.literal('leaveHole') }),
-  /** Let time pass with hands where they are. */
+  /** The work is done and the record closed. */
   v.strictObject({ kind: v.literal('finish') }),
 ]);
 

@@ -40,20 +40,50 @@ export type FactBody =
   | { readonly fact: 'bleed.quiet'; readonly hissedS: number; readonly aboveGaugePa: number }
   | { readonly fact: 'rod.moved'; readonly travelM: number; readonly feltN: number }
   | { readonly fact: 'rod.engaged'; readonly with: string }
-  | { readonly fact: 'rod.turned'; readonly turns: number; readonly torqueNm: number; readonly turning: string }
-  | { readonly fact: 'rod.thrown'; readonly thrustN: number; readonly pressureGaugePa: number; readonly energyJ: number }
+  | {
+      readonly fact: 'rod.turned';
+      readonly turns: number;
+      readonly torqueNm: number;
+      readonly turning: string;
+    }
+  | {
+      readonly fact: 'rod.thrown';
+      readonly thrustN: number;
+      readonly pressureGaugePa: number;
+      readonly energyJ: number;
+    }
   | { readonly fact: 'rod.sank'; readonly travelM: number }
   | { readonly fact: 'rod.still'; readonly netN: number }
-  | { readonly fact: 'plug.turned'; readonly turnsBack: number; readonly torqueNm: number; readonly sinceMark: number }
+  | {
+      readonly fact: 'plug.turned';
+      readonly turnsBack: number;
+      readonly torqueNm: number;
+      readonly sinceMark: number;
+    }
   | { readonly fact: 'plug.free'; readonly chamberClosed: boolean; readonly differenceGaugePa: number; readonly thrustN: number } // prettier-ignore
-  | { readonly fact: 'tee.turned'; readonly turnsBack: number; readonly torqueNm: number; readonly heldBack: boolean }
+  | {
+      readonly fact: 'tee.turned';
+      readonly turnsBack: number;
+      readonly torqueNm: number;
+      readonly heldBack: boolean;
+    }
   | { readonly fact: 'tee.free'; readonly chamberClosed: boolean; readonly thrustN: number }
   | { readonly fact: 'tee.strained'; readonly turns: number }
   | { readonly fact: 'keeper.turned'; readonly engagedTurns: number; readonly torqueNm: number; readonly heldBack: boolean; readonly gapM: number } // prettier-ignore
-  | { readonly fact: 'stopper.squeezed'; readonly torqueNm: number; readonly turns: number; readonly inBore: boolean }
+  | {
+      readonly fact: 'stopper.squeezed';
+      readonly torqueNm: number;
+      readonly turns: number;
+      readonly inBore: boolean;
+    }
   | { readonly fact: 'stopper.torn' }
   | { readonly fact: 'stopper.left'; readonly belowPortM: number; readonly torqueNm: number }
-  | { readonly fact: 'stopper.slipped'; readonly byM: number; readonly thrustN: number; readonly holdsN: number }
+  | {
+      readonly fact: 'stopper.slipped';
+      readonly byM: number;
+      readonly thrustN: number;
+      readonly holdsN: number;
+    }
   | { readonly fact: 'stopper.dropped'; readonly into: 'main' | 'tee' | 'valve' }
   | { readonly fact: 'closing.turned'; readonly engagedTurns: number; readonly torqueNm: number; readonly crossed: boolean } // prettier-ignore
   | { readonly fact: 'collarBolt.turned'; readonly bolts: readonly [number, number] }

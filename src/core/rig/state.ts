@@ -6,7 +6,7 @@ import type { CleanPlace, DetectorPlace, GaugeName, MarkPlace, SiteTask } from '
  * does not type-check. Nothing here is a pressure: pressures belong to the gas in the cells.
  *
  * Signs and origins: turns are counted from fully made up and grow as a thread is backed off; travel of the rod is
- * zero with the tip clear above the ball and grows downward; lengths in m, angles in rad, torque in N·m, time in s.
+ * zero when fully up in its barrel and grows downward; lengths in m, angles in rad, torque in N·m, time in s.
  */
 export interface RigState {
   readonly job: Job;
@@ -22,7 +22,7 @@ export interface RigState {
   /** Pieces above the saddle, from below: valve, spools, then the piece on top. */
   readonly stack: readonly StackPiece[];
   readonly valve: { readonly openRad: number };
-  readonly testHead: { readonly ventOpen: number };
+  readonly testHead: { readonly ventOpen: number; readonly pumpUntilS: number };
   /** Bleed cock of the piece on top, rad open. */
   readonly bleed: { readonly openRad: number };
   readonly hose: 'none' | 'inHole' | 'away';
@@ -136,13 +136,15 @@ export interface RodState {
   readonly tip: string | null;
   /** What hangs on the tip. */
   readonly load: RodLoad | null;
-  /** Travel down from ball-up, m. */
+  /** Travel down from fully up, m. */
   readonly travelM: number;
   readonly held: boolean;
   /** Travel at which the depth collar stops the rod, m, or null. */
   readonly collarTravelM: number | null;
   /** The tip is down on a thing that is fixed in its thread or bore, so the rod cannot rise. */
   readonly engaged: RodLoad | null;
+  /** Nobody holds it and it has come to rest where gas or weight took it. */
+  readonly resting: boolean;
   /** Turned by the hand since it was last engaged, turns. */
   readonly turns: number;
 }

@@ -1,11 +1,11 @@
+import type { Network } from '../physics/index.ts';
 import type { Action, Fact, Hindrance, RigState } from '../rig/index.ts';
 import type { ProcedureValue } from '../procedure/index.ts';
 import type { Scenario } from '../scenario/index.ts';
 
-/** Gas in the cells at the last natural step (or action), mol, in the order of `cells`. */
+/** Gas in the cells at the last natural step (or action), mol, in the order of the network's cells. */
 export interface GasMesh {
   readonly atS: number;
-  readonly cells: readonly string[];
   readonly airMol: readonly number[];
   readonly gasMol: readonly number[];
   /** Size of the next natural step, s. */
@@ -21,6 +21,8 @@ export interface Ledger {
   readonly fromMainMol: number;
   /** Largest single release into the hole between two quiet moments, mol. */
   readonly largestPuffMol: number;
+  /** Gas of the release now going on, mol; back to zero once the hole is quiet. */
+  readonly puffMol: number;
 }
 
 /** The mixing box that is the hole, and the detector in it. */
@@ -37,15 +39,24 @@ export interface HoleAir {
 export interface EarState {
   /** When the bleed began to be heard, or null while it is quiet. */
   readonly hissSinceS: number | null;
-  readonly blowSinceS: number | null;
-  readonly blowMol: number;
+  /** What blows into the hole, since when, and how much it has let out, mol. */
+  readonly blowing: { readonly from: string; readonly sinceS: number; readonly mol: number } | null;
+  readonly reliefLifted: boolean;
+  readonly saddleLifted: boolean;
+  /** Said once: the air of the hole, or the jet in it, can burn. */
+  readonly flammable: boolean;
 }
 
 /** One run: all that is true now. Plain data; a function of scenario and actions alone. */
 export interface RunState {
   readonly scenario: Scenario;
   readonly rig: RigState;
+  /** Cells and links as the rig stood at the last action or mark. */
+  readonly network: Network;
   readonly gas: GasMesh;
+  /** Last action that touched the gas, and the next mark of time at which seals are looked at again, s. */
+  readonly sinceS: number;
+  readonly markS: number;
   readonly ledger: Ledger;
   readonly air: HoleAir;
   readonly ear: EarState;
@@ -55,7 +66,8 @@ export interface RunState {
   /** Hands are at work until then. */
   readonly busyUntilS: number;
   readonly actions: number;
-  /** Worst mass-closure error so far, share of throughput. */
+  /** Moles that moved through links so far, and the worst mass-closure error of any step as a share of them. */
+  readonly throughputMol: number;
   readonly closure: number;
 }
 

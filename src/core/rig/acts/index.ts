@@ -1,0 +1,31 @@
+import type { Action, ActionKind } from '../actions.ts';
+import type { Sense } from '../sense.ts';
+import type { RigState } from '../state.ts';
+import { endingActs } from './ending.ts';
+import type { Act, Acts, Outcome } from './outcome.ts';
+import { pieceActs } from './pieces.ts';
+import { rodActs } from './rod.ts';
+import { seatActs } from './seat.ts';
+import { siteActs } from './site.ts';
+import { valveActs } from './valves.ts';
+import { workpieceActs } from './workpiece.ts';
+
+const acts: Acts<ActionKind> = {
+  ...siteActs,
+  ...workpieceActs,
+  ...pieceActs,
+  ...seatActs,
+  ...valveActs,
+  ...rodActs,
+  ...endingActs,
+};
+
+/**
+ * A hand tries something. Refuses only what a hand could not do; everything else is done and has its consequence,
+ * most of which the gas works out afterwards.
+ */
+export function act(rig: RigState, action: Action, sense: Sense): Outcome {
+  if (rig.ending !== null) return 'ended';
+  const doIt = acts[action.kind] as Act<ActionKind>;
+  return doIt(rig, action as never, sense);
+}

@@ -1,0 +1,213 @@
+import { constants } from '../../catalogue/index.ts';
+import { rodPushN } from '../../physics/index.ts';
+import type { FactBody } from '../facts.ts';
+import type { Hindrance } from '../hindrance.ts';
+import { OPEN_RAD } from '../sights.ts';
+import { hasValve } from '../network.ts';
+import { barrelOn, rodGland } from '../rodFree.ts';
+import { ballUpTravelM, geometryOf, tipFloor, tipZM, travelForTip } from '../reach.ts';
+import { stopperHoldsN } from '../stopping.ts';
+import type { RigState, RodLoad } from '../state.ts';
+import type { Sense } from '../sense.ts';
+import { did, onBoard, tidy, withPiece, type Acts, type Outcome } from './outcome.ts';
+import { turnRod } from './rodTurn.ts';
+import { innerTurn } from './stopper.ts';
+
+const c = constants;
+
+/** The rod: its tip, what hangs on it, and its travel. */
+export const rodActs: Acts<
+  'rod.fit' | 'rod.load' | 'rod.hold' | 'rod.move' | 'rod.turn' | 'innerRod.turn' | 'collar.set'
+> = {
+  'rod.fit': (rig, { tip }) => {
+    if (barrelOn(rig)) return 'barrelOn';
+    if (rig.rod.load !== null) return 'occupied';
+    const bare = rig.rod.tip === null ? rig : withPiece(rig, rig.rod.tip, { where: 'board' });
+    if (tip === null)
+      return rig.rod.tip === null ? 'alreadyDone' : did({ ...bare, rod: { ...bare.rod, tip: null } });
+    const piece = onBoard(bare, tip);
+    if (typeof piece === 'string') return piece;
+    if (!['socket', 'stopperHolder', 'magnet'].includes(piece.kind)) return 'doesNotFit';
+    const on = withPiece(bare, tip, { where: 'rod' });
+    return did({ ...on, rod: { ...on.rod, tip } }, { fact: 'piece.placed', piece: tip, fits: true });
+  },
+  'rod.load': (rig, { piece: id }) =>
+    barrelOn(rig) ? 'barrelOn' : id === null ? unload(rig) : loadWith(rig, id),
+  'rod.hold': (rig, { held }) => {
+    if (!barrelOn(rig)) return 'needsBarrel';
+    return rig.rod.held === held ? 'alreadyDone' : did({ ...rig, rod: { ...rig.rod, held, resting: false } });
+  },
+  'rod.move': (rig, { lengthM }, sense) => {
+    if (!barrelOn(rig)) return 'needsBarrel';
+    return lengthM >= 0 ? lower(rig, lengthM, sense) : raise(rig, -lengthM, sense);
+  },
+  'rod.turn': (rig, { turns }, sense) => (barrelOn(rig) ? turnRod(rig, turns, sense) : 'needsBarrel'),
+  'innerRod.turn': (rig, { turns }, sense) => innerTurn(rig, turns, sense),
+  'collar.set': (rig, { travelM }) => {
+    if (travelM !== null && travelM < rig.rod.travelM) return 'atStop';
+    return did({ ...rig, rod: { ...rig.rod, collarTravelM: travelM } });
+  },
+};
+
+function unload(rig: RigState): Outcome {
+  switch (rig.rod.load) {
+    case null:
+      return 'needsLoad';
+    case 'plug':
+      return did({ ...rig, plug: { ...rig.plug, at: 'out' }, rod: { ...rig.rod, load: null } });
+    case 'tee': {
+      const out: RigState = { ...rig, tee: { ...rig.tee, at: 'out' }, rod: { ...rig.rod, load: null } };
+      return did(out);
+    }
+    case 'stopper': {
+      const off = rig.stopper.piece === null ? rig : withPiece(rig, rig.stopper.piece, { where: 'board' });
+      return did({
+        ...off,
+        stopper: { ...rig.stopper, piece: null, at: 'board', torqueNm: 0, squeezeTurns: 0 },
+        rod: { ...rig.rod, load: null },
+      });
+    }
+    case 'keeper': {
+      const off = rig.keeper.piece === null ? rig : withPiece(rig, rig.keeper.piece, { where: 'board' });
+      return did({
+        ...off,
+        keeper: { ...rig.keeper, piece: null, at: 'board' },
+        rod: { ...rig.rod, load: null },
+      });
+    }
+    case 'closing': {
+      const off = rig.closing.piece === null ? rig : withPiece(rig, rig.closing.piece, { where: 'board' });
+      return did({
+        ...off,
+        closing: { ...rig.closing, piece: null, at: 'board' },
+        rod: { ...rig.rod, load: null },
+      });
+    }
+  }
+}
+
+function loadWith(rig: RigState, id: string): Outcome {
+  if (rig.rod.tip === null) return 'needsTip';
+  if (rig.rod.load !== null) return 'occupied';
+  const tip = rig.kit[rig.rod.tip].kind;
+  if (id === 'topPlug') return loadPlug(rig, tip);
+  const piece = onBoard(rig, id);
+  if (typeof piece === 'string') return piece;
+  const fits = piece.trueSize === rig.job.workpiece.teeSize;
+  const on = withPiece(rig, id, { where: 'rod' });
+  const fact: FactBody = { fact: 'piece.placed', piece: id, fits };
+  switch (piece.kind) {
+    case 'boreStopper':
+      if (tip !== 'stopperHolder') return 'wrongTip';
+      if (rig.stopper.at !== 'board') return 'occupied';
+      return did(
+        {
+          ...on,
+          stopper: { ...on.stopper, piece: id, at: 'holder', belowPortM: -1, torqueNm: 0, squeezeTurns: 0 },
+          rod: { ...on.rod, load: 'stopper' },
+        },
+        fact,
+      );
+    case 'keeperPlug':
+      if (tip !== 'socket') return 'wrongTip';
+      if (rig.kit[rig.rod.tip].trueSize !== piece.trueSize) return 'doesNotFit';
+      return did(
+        { ...on, keeper: { ...on.keeper, piece: id, at: 'rod', engagedTurns: 0, torqueNm: 0 }, rod: { ...on.rod, load: 'keeper' } },
+        fact,
+      ); // prettier-ignore
+    case 'closingPlug':
+      if (tip !== 'socket') return 'wrongTip';
+      if (rig.kit[rig.rod.tip].trueSize !== piece.trueSize) return 'doesNotFit';
+      return did(
+        {
+          ...on,
+          closing: { piece: id, at: 'rod', engagedTurns: 0, torqueNm: 0, crossed: false, threadFound: false },
+          rod: { ...on.rod, load: 'closing' },
+        },
+        fact,
+      );
+    default:
+      return 'doesNotFit';
+  }
+}
+
+/** The old top plug back into the socket. */
+function loadPlug(rig: RigState, tip: string): Outcome {
+  if (rig.plug.at !== 'out') return 'notOnBoard';
+  if (tip !== 'socket') return 'wrongTip';
+  return did({ ...rig, plug: { ...rig.plug, at: 'rod' }, rod: { ...rig.rod, load: 'plug' } });
+}
+
+function feltN(sense: Sense): number {
+  return rodPushN(rodGland, sense.gaugePa('above'));
+}
+
+/** Down to the first thing met: the shut ball, the depth collar, or what stands below. */
+function lower(rig: RigState, lengthM: number, sense: Sense): Outcome {
+  if (rig.rod.engaged !== null) return 'atStop';
+  let limit = c.rodStrokeM.value;
+  let why: Hindrance = 'atStop';
+  const ballUp = ballUpTravelM(rig);
+  if (hasValve(rig) && rig.valve.openRad < OPEN_RAD && ballUp !== null && ballUp < limit) {
+    limit = ballUp;
+    why = 'ballInTheWay';
+  }
+  const floor = tipFloor(rig);
+  const floorTravel = travelForTip(rig, floor.zM) ?? limit;
+  if (floorTravel < limit) {
+    limit = floorTravel;
+    why = 'atStop';
+  }
+  if (rig.rod.collarTravelM !== null && rig.rod.collarTravelM < limit) {
+    limit = rig.rod.collarTravelM;
+    why = 'atCollar';
+  }
+  if (rig.rod.travelM >= limit - 1e-9 && !(floor.meets === rig.rod.load && floorTravel <= limit + 1e-9))
+    return why;
+  const travelM = tidy(Math.max(rig.rod.travelM, Math.min(limit, rig.rod.travelM + lengthM)));
+  const moved = withDepth({ ...rig, rod: { ...rig.rod, travelM, resting: false } });
+  const facts: FactBody[] = [{ fact: 'rod.moved', travelM, feltN: feltN(sense) }];
+  if (travelM < floorTravel - 1e-9 || !socketFits(rig, floor.meets)) return did(moved, ...facts);
+  return engage(moved, floor.meets, facts);
+}
+
+/** A square head takes only a socket of its own size; the holder takes only the stopper's stem. */
+function socketFits(rig: RigState, meets: string): boolean {
+  const tip = rig.rod.tip === null ? null : rig.kit[rig.rod.tip];
+  if (tip === null) return false;
+  if (meets === 'stopper') return tip.kind === 'stopperHolder';
+  if (['plug', 'keeper', 'closing', 'tee'].includes(meets)) {
+    return tip.kind === 'socket' && tip.trueSize === rig.job.workpiece.teeSize;
+  }
+  return false;
+}
+
+function engage(rig: RigState, meets: string, facts: FactBody[]): Outcome {
+  const engaged = meets as RodLoad;
+  facts.push({ fact: 'rod.engaged', with: meets });
+  return did({ ...rig, rod: { ...rig.rod, engaged, turns: 0 } }, ...facts);
+}
+
+/** A stopper on the holder: how deep it now stands, from where the tip is. */
+export function withDepth(rig: RigState): RigState {
+  if (rig.rod.load !== 'stopper') return rig;
+  const tip = tipZM(rig);
+  if (tip === null) return rig;
+  const belowPortM = tidy(geometryOf(rig.job).portUndersideZM - tip);
+  return { ...rig, stopper: { ...rig.stopper, belowPortM } };
+}
+
+/** Up: a socket slips off what stays fixed; a free load comes along; a squeezed stopper holds. */
+function raise(rig: RigState, lengthM: number, sense: Sense): Outcome {
+  if (rig.rod.travelM <= 0) return 'atStop';
+  if (
+    rig.rod.load === 'stopper' &&
+    rig.stopper.torqueNm > 0 &&
+    stopperHoldsN(rig, sense.atS) > c.handHoldN.value
+  ) {
+    return 'heldByThread';
+  }
+  const travelM = tidy(Math.max(0, rig.rod.travelM - lengthM));
+  const up = withDepth({ ...rig, rod: { ...rig.rod, travelM, engaged: null, resting: false } });
+  return did(up, { fact: 'rod.moved', travelM, feltN: feltN(sense) });
+}

@@ -1,0 +1,187 @@
+import { constants } from '../../catalogue/index.ts';
+import type { FactBody } from '../facts.ts';
+import { handTightTurns, madeUpTurns, threadSeat, travelForTip } from '../reach.ts';
+import type { RigState } from '../state.ts';
+import type { Sense } from '../sense.ts';
+import { did, tidy, withPiece, type Outcome } from './outcome.ts';
+import { unlatch } from './stopper.ts';
+import { freeTee, keeperGapM, makingUpNm, teeTorqueNm, turnPlug } from './workpiece.ts';
+
+const LIMIT_NM = constants.rodTorqueLimitNm.value;
+/** A crossed thread binds this early, N·m a turn (assumed). */
+const CROSSED_NM_PER_TURN = 28;
+/** A thread holds its piece from half a turn on. */
+const BITES_FROM_TURNS = 0.5;
+
+/** The rod turned by its handle; positive clockwise. What turns is what the tip is on. */
+export function turnRod(rig: RigState, turns: number, sense: Sense): Outcome {
+  switch (rig.rod.engaged) {
+    case 'plug':
+      return turnPlugByRod(rig, turns, sense);
+    case 'keeper':
+      return turns >= 0 ? makeUpKeeper(rig, turns) : backOff(rig, turns);
+    case 'closing':
+      return turnClosing(rig, turns);
+    case 'tee':
+      return turnTeeBack(rig, turns);
+    default:
+      return rig.rod.load === 'stopper' || rig.rod.engaged === 'stopper'
+        ? unlatch(rig, turns)
+        : did(
+            { ...rig, rod: { ...rig.rod, turns: tidy(rig.rod.turns + turns) } },
+            { fact: 'rod.turned', turns, torqueNm: 0.4, turning: 'nothing' },
+          );
+  }
+}
+
+function turnPlugByRod(rig: RigState, turns: number, sense: Sense): Outcome {
+  if (!rig.plug.broken && rig.job.workpiece.plugBreakNm > LIMIT_NM) return 'tooTight';
+  const outcome = turnPlug(rig, turns, sense, true);
+  return typeof outcome === 'string' ? outcome : followThread(outcome);
+}
+
+/** The rod rises and sinks with the thread it turns. */
+function followThread(outcome: { rig: RigState; facts: readonly FactBody[] }): Outcome {
+  const { rig } = outcome;
+  const travel = threadTravel(rig);
+  if (travel === null) return outcome;
+  return { rig: { ...rig, rod: { ...rig.rod, travelM: tidy(Math.max(0, travel)) } }, facts: outcome.facts };
+}
+
+function threadTravel(rig: RigState): number | null {
+  const made = madeUpTurns(rig.job);
+  const load = rig.rod.engaged ?? rig.rod.load;
+  if (load === 'plug') {
+    const seat = threadSeat(rig, 'plug');
+    return travelForTip(rig, seat.biteTipZM - Math.max(0, made - rig.plug.turnsBack) * seat.pitchM);
+  }
+  if (load === 'keeper' || load === 'tee') {
+    const seat = threadSeat(rig, 'keeper');
+    const lift = rig.tee.turnsBack * seat.pitchM;
+    return travelForTip(rig, seat.biteTipZM - rig.keeper.engagedTurns * seat.pitchM + lift);
+  }
+  if (load === 'closing') {
+    const seat = threadSeat(rig, 'closing');
+    return travelForTip(rig, seat.biteTipZM - rig.closing.engagedTurns * seat.pitchM);
+  }
+  return null;
+}
+
+/** Clockwise makes the keeper up. */
+function makeUpKeeper(rig: RigState, turns: number): Outcome {
+  const engagedTurns = tidy(rig.keeper.engagedTurns + turns);
+  const torqueNm = makingUpNm(rig, engagedTurns);
+  if (torqueNm > LIMIT_NM) return 'tooTight';
+  const keeper = { ...rig.keeper, engagedTurns, torqueNm: Math.max(torqueNm, rig.keeper.torqueNm) };
+  const bitten = engagedTurns > BITES_FROM_TURNS && rig.keeper.piece !== null;
+  const made: RigState = bitten
+    ? {
+        ...withPiece(rig, rig.keeper.piece ?? '', { where: 'rig' }),
+        keeper: { ...keeper, at: 'tee' },
+        rod: { ...rig.rod, load: null },
+      }
+    : { ...rig, keeper };
+  return followThread({
+    rig: made,
+    facts: [{ fact: 'keeper.turned', engagedTurns, torqueNm, heldBack: true, gapM: keeperGapM(made) }],
+  });
+}
+
+/** Anticlockwise turns whichever thread is the easier, keeper or tee. */
+function backOff(rig: RigState, turns: number): Outcome {
+  const keeperNm = rig.keeper.engagedTurns > handTightTurns(rig.job) ? rig.keeper.torqueNm : 3;
+  const turnsBack = tidy(rig.tee.turnsBack - turns);
+  const teeNm = rig.branch.cut === 'through' ? teeTorqueNm(rig, rig.tee.turnsBack, !rig.tee.broken) : 1e4;
+  if (Math.min(keeperNm, teeNm) > LIMIT_NM) return 'tooTight';
+  if (teeNm <= keeperNm) {
+    const moved: RigState = { ...rig, tee: { ...rig.tee, turnsBack, broken: true } };
+    const facts: FactBody[] = [{ fact: 'tee.turned', turnsBack, torqueNm: teeNm, heldBack: true }];
+    if (turnsBack < madeUpTurns(rig.job)) return followThread({ rig: moved, facts });
+    const freed = freeTee(moved, facts);
+    return followThread({ rig: freed.rig, facts: freed.facts });
+  }
+  const engagedTurns = tidy(Math.max(0, rig.keeper.engagedTurns + turns));
+  const marked = rig.site.marks.keeper;
+  const keeper = {
+    ...rig.keeper,
+    engagedTurns,
+    torqueNm: makingUpNm(rig, engagedTurns),
+    movedTurns: marked === undefined ? 0 : tidy(marked - engagedTurns),
+  };
+  const free: RigState =
+    engagedTurns > BITES_FROM_TURNS
+      ? { ...rig, keeper }
+      : {
+          ...withPiece(rig, rig.keeper.piece ?? '', { where: 'rod' }),
+          keeper: { ...keeper, engagedTurns: 0, at: 'rod' },
+          rod: { ...rig.rod, load: 'keeper' },
+        };
+  return followThread({
+    rig: free,
+    facts: [
+      { fact: 'keeper.turned', engagedTurns, torqueNm: keeperNm, heldBack: true, gapM: keeperGapM(free) },
+    ],
+  });
+}
+
+/** Backwards finds the start of the thread (a click); forwards makes it up, or crosses it. */
+function turnClosing(rig: RigState, turns: number): Outcome {
+  const { closing } = rig;
+  const engagedTurns = tidy(Math.max(0, closing.engagedTurns + turns));
+  if (turns < 0) {
+    const out = engagedTurns <= BITES_FROM_TURNS;
+    const back: RigState = {
+      ...rig,
+      closing: {
+        ...closing,
+        engagedTurns: out ? 0 : engagedTurns,
+        torqueNm: out ? 0 : makingUpNm(rig, engagedTurns),
+        crossed: out ? false : closing.crossed,
+        threadFound: out ? true : closing.threadFound,
+        at: out ? 'rod' : closing.at,
+      },
+    };
+    const held: RigState = out ? { ...back, rod: { ...back.rod, load: 'closing' } } : back;
+    return closingTurned(
+      out && closing.piece !== null ? withPiece(held, closing.piece, { where: 'rod' }) : held,
+    );
+  }
+  const crossed = closing.crossed || (!closing.threadFound && closing.engagedTurns === 0);
+  const torqueNm = crossed ? 3 + CROSSED_NM_PER_TURN * engagedTurns : makingUpNm(rig, engagedTurns);
+  if (torqueNm > LIMIT_NM) return 'tooTight';
+  const bitten = engagedTurns > BITES_FROM_TURNS;
+  const made: RigState = {
+    ...rig,
+    closing: {
+      ...closing,
+      engagedTurns,
+      torqueNm: Math.max(torqueNm, closing.torqueNm),
+      crossed,
+      at: bitten ? 'coupling' : closing.at,
+    },
+    rod: bitten ? { ...rig.rod, load: null } : rig.rod,
+  };
+  return closingTurned(
+    bitten && closing.piece !== null ? withPiece(made, closing.piece, { where: 'rig' }) : made,
+  );
+}
+
+function closingTurned(rig: RigState): Outcome {
+  const { engagedTurns, torqueNm, crossed } = rig.closing;
+  return followThread({ rig, facts: [{ fact: 'closing.turned', engagedTurns, torqueNm, crossed }] });
+}
+
+/** The tee screwed back into its coupling. */
+function turnTeeBack(rig: RigState, turns: number): Outcome {
+  if (turns <= 0) return 'atStop';
+  const turnsBack = tidy(Math.max(0, madeUpTurns(rig.job) - turns));
+  const back: RigState = {
+    ...rig,
+    tee: { ...rig.tee, at: 'coupling', turnsBack, broken: true },
+    rod: { ...rig.rod, load: null, engaged: 'keeper' },
+  };
+  return followThread({
+    rig: back,
+    facts: [{ fact: 'tee.turned', turnsBack, torqueNm: teeTorqueNm(back, turnsBack, false), heldBack: true }],
+  });
+}

@@ -1,0 +1,159 @@
+import { constants } from '../../catalogue/index.ts';
+import { did, withPiece, type Acts } from './outcome.ts';
+import { gaugeReading, measureReading, oxygenShown, proofConditions } from '../instruments.ts';
+import { leakLook, sightFrom } from '../sights.ts';
+import { teeInside } from '../network.ts';
+
+/** Set-up, looking, reading, cleaning, marking and signing: nothing here moves a part of the rig. */
+export const siteActs: Acts<
+  | 'site.do'
+  | 'detector.bump'
+  | 'detector.read'
+  | 'gauge.zero'
+  | 'gauge.read'
+  | 'look'
+  | 'listen'
+  | 'measure'
+  | 'clean'
+  | 'leakFluid.apply'
+  | 'mark'
+  | 'piece.inspect'
+  | 'piece.reject'
+  | 'hose.lead'
+  | 'sealant.apply'
+  | 'record.write'
+  | 'sign'
+  | 'withdraw'
+  | 'leaveHole'
+> = {
+  'site.do': (rig, { task }, sense) => {
+    const site = {
+      ...rig.site,
+      done: { ...rig.site.done, [task]: sense.atS },
+      curbOpen: task === 'shutCustomer' ? false : rig.site.curbOpen,
+    };
+    return did({ ...rig, site }, { fact: 'site.done', task });
+  },
+  'detector.bump': (rig) =>
+    did({ ...rig, site: { ...rig.site, detectorBumped: true } }, { fact: 'detector.bumped', passed: true }),
+  'detector.read': (rig, { where }, sense) => {
+    const share = where === 'beside' ? 0 : where === 'breathing' ? 0.6 : 1;
+    return did(
+      { ...rig, site: { ...rig.site, detectorAt: where } },
+      {
+        fact: 'detector.read',
+        where,
+        lelShare: stepped(sense.lelShare * share),
+        trueLelShare: sense.trueLelShare * share,
+        oxygenShare: oxygenShown(sense.oxygenShare),
+      },
+    );
+  },
+  'gauge.zero': (rig, { gauge }) => {
+    if (gauge === 'head' && !rig.stack.some((p) => p.kind === 'testHead')) return 'needsTestHead';
+    return did(
+      { ...rig, site: { ...rig.site, zeroed: { ...rig.site.zeroed, [gauge]: true } } },
+      { fact: 'gauge.zeroed', gauge },
+    );
+  },
+  'gauge.read': (rig, { gauge }, sense) => {
+    const read = gaugeReading(rig, gauge, sense);
+    if (read === null) return 'needsTestHead';
+    return did(rig, {
+      fact: 'gauge.read',
+      gauge,
+      readingGaugePa: read.readingGaugePa,
+      trueGaugePa: read.trueGaugePa,
+      zeroed: rig.site.zeroed[gauge],
+      under: proofConditions(rig),
+    });
+  },
+  look: (rig, { at }, sense) => {
+    const saw = sightFrom(rig, at, sense);
+    return saw === null ? 'covered' : did(rig, { fact: 'looked', at, saw });
+  },
+  listen: (rig, _action, sense) => {
+    const levelDb = Math.max(sense.bleedDb, sense.holeDb);
+    return did(rig, { fact: 'listened', levelDb, heard: levelDb >= sense.streetDb });
+  },
+  measure: (rig, { what }, sense) => {
+    const read = measureReading(rig, what, sense);
+    return read === null ? 'notFitted' : did(rig, { fact: 'measured', what, ...read });
+  },
+  clean: (rig, { at }) => {
+    if (at === 'boss' && (rig.saddle.on === 'tee' || rig.seatRing.piece !== null)) return 'covered';
+    if (at === 'coupling' && (rig.collar.gasket !== null || teeInside(rig))) return 'covered';
+    if (at === 'pipe' && rig.chains.some((chain) => chain.hooked)) return 'covered';
+    if (at === 'bore' && (rig.plug.at === 'tee' || rig.keeper.at === 'tee')) return 'covered';
+    return did(
+      { ...rig, site: { ...rig.site, cleaned: { ...rig.site.cleaned, [at]: true } } },
+      { fact: 'cleaned', at },
+    );
+  },
+  'leakFluid.apply': (rig, { at, watchS }, sense) => {
+    const seen = leakLook(rig, at, sense);
+    if (typeof seen === 'string') return seen;
+    return did(rig, { fact: 'leak.looked', at, watchS, ...seen });
+  },
+  mark: (rig, { at }) => {
+    const turns = {
+      plug: rig.plug.turnsBack,
+      tee: rig.tee.turnsBack,
+      keeper: rig.keeper.engagedTurns,
+      portLine: 0,
+    };
+    if (at === 'plug' && rig.plug.at !== 'tee') return 'notFitted';
+    if (at === 'keeper' && rig.keeper.at !== 'tee') return 'notFitted';
+    if ((at === 'plug' || at === 'keeper') && rig.saddle.on !== 'board') return 'covered';
+    return did(
+      { ...rig, site: { ...rig.site, marks: { ...rig.site.marks, [at]: turns[at] } } },
+      { fact: 'marked', at },
+    );
+  },
+  'piece.inspect': (rig, { piece }) => {
+    const entry = rig.kit[piece];
+    if (entry === undefined || entry.where === 'lost') return 'notOnBoard';
+    if (entry.where !== 'board') return 'alreadyFitted';
+    const found = Object.keys(entry.defects).sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+    if (entry.trueSize !== entry.stamped) found.push('sizeNotAsStamped');
+    return did(withPiece(rig, piece, { inspected: true }), { fact: 'piece.inspected', piece, found });
+  },
+  'piece.reject': (rig, { piece }) => {
+    const entry = rig.kit[piece];
+    if (entry === undefined || entry.where !== 'board') return 'notOnBoard';
+    if (entry.rejected) return 'alreadyDone';
+    const doubtful = Object.keys(entry.defects).length > 0 || entry.trueSize !== entry.stamped;
+    return did(withPiece(rig, piece, { rejected: true }), { fact: 'piece.rejected', piece, doubtful });
+  },
+  'hose.lead': (rig, { outlet }) => (rig.hose === outlet ? 'alreadyThere' : did({ ...rig, hose: outlet })),
+  'sealant.apply': (rig, { piece }) => {
+    const entry = rig.kit[piece];
+    if (entry === undefined || entry.where !== 'board') return 'notOnBoard';
+    return did(withPiece(rig, piece, { sealant: true }));
+  },
+  'record.write': (rig, { field, value }) =>
+    did(
+      { ...rig, site: { ...rig.site, record: { ...rig.site.record, [field]: value } } },
+      { fact: 'record.written', field, value },
+    ),
+  sign: (rig, { holdPoint }, sense) => {
+    if (rig.site.signed[holdPoint] !== undefined) return 'alreadyDone';
+    return did(
+      { ...rig, site: { ...rig.site, signed: { ...rig.site.signed, [holdPoint]: sense.atS } } },
+      { fact: 'signed', holdPoint },
+    );
+  },
+  withdraw: (rig, { holdPoint }) => {
+    if (rig.site.signed[holdPoint] === undefined) return 'notPlaced';
+    const signed: Record<string, number> = {};
+    for (const [id, atS] of Object.entries(rig.site.signed)) if (id !== holdPoint) signed[id] = atS;
+    return did({ ...rig, site: { ...rig.site, signed } }, { fact: 'withdrawn', holdPoint });
+  },
+  leaveHole: (rig) => did({ ...rig, site: { ...rig.site, inHole: false } }),
+};
+
+/** The detector's display moves in whole per cents of the limit. */
+function stepped(share: number): number {
+  const step = constants.detectorStepLel.value;
+  return Math.floor(share / step + 0.5) * step;
+}

@@ -1,0 +1,87 @@
+import { constants } from '../../catalogue/index.ts';
+import { tipZM, geometryOf } from '../reach.ts';
+import { exposedShare, squeezeTorqueNm, stopperInBore, stopperRubber, stopperSize } from '../stopping.ts';
+import type { RigState } from '../state.ts';
+import type { Sense } from '../sense.ts';
+import { barrelOn } from '../rodFree.ts';
+import { did, tidy, type Outcome } from './outcome.ts';
+
+const c = constants;
+
+/** Tilt of a stopper squeezed beside the port, where it has wall on one side only, rad (assumed). */
+const TILT_AT_PORT_RAD = 0.2;
+
+/** The inner rod turned: squeezes (clockwise) or slackens the stopper on the holder. */
+export function innerTurn(rig: RigState, turns: number, sense: Sense): Outcome {
+  if (!barrelOn(rig)) return 'needsBarrel';
+  const latched = rig.rod.load === 'stopper' || rig.rod.engaged === 'stopper';
+  const size = stopperSize(rig);
+  if (!latched || size === null) return 'needsLoad';
+  const squeezeTurns = tidy(Math.max(0, rig.stopper.squeezeTurns + turns));
+  const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
+  const inBore = stopperInBore(rig);
+  const torqueNm = squeezeTorqueNm(rubber, squeezeTurns);
+  if (torqueNm > 3 * c.stopperTearNm.value) return 'tooTight';
+  const tornNm = c.stopperTearNm.value * (rubber.boreM / 0.02664) * (rubber.boreM / 0.02664);
+  const torn = torqueNm > tornNm;
+  const squeezed: RigState = {
+    ...rig,
+    stopper: {
+      ...rig.stopper,
+      squeezeTurns,
+      torqueNm: torn ? torqueNm / 3 : torqueNm,
+      squeezedAtS: sense.atS,
+      tiltRad: inBore ? TILT_AT_PORT_RAD * exposedShare(rig) : 0,
+    },
+  };
+  const fact = {
+    fact: 'stopper.squeezed',
+    torqueNm: torqueNm + c.stopperTorqueFeltNm.value,
+    turns: squeezeTurns,
+    inBore,
+  } as const;
+  return torn ? did(squeezed, fact, { fact: 'stopper.torn' }) : did(squeezed, fact);
+}
+
+/** Least squeeze that keeps the stopper from turning with the holder, N·m (assumed: a third of the latch torque). */
+const GRIPS_FROM_NM = 0.8;
+
+/** The outer rod turned on a stopper: clockwise unlatches it if the bore grips it; anticlockwise latches again. */
+export function unlatch(rig: RigState, turns: number): Outcome {
+  const latchNm = c.latchReleaseNm.value;
+  if (rig.rod.engaged === 'stopper' && rig.rod.load === null) {
+    if (turns >= 0) return 'atStop';
+    return did(
+      {
+        ...rig,
+        stopper: { ...rig.stopper, at: 'holder' },
+        rod: { ...rig.rod, load: 'stopper', engaged: null },
+      },
+      { fact: 'rod.turned', turns, torqueNm: latchNm, turning: 'latch' },
+    );
+  }
+  const grips = rig.stopper.torqueNm >= GRIPS_FROM_NM && stopperInBore(rig);
+  if (turns <= 0 || turns < 0.2 || !grips) {
+    return did(rig, {
+      fact: 'rod.turned',
+      turns,
+      torqueNm: grips ? latchNm : 0.4,
+      turning: grips ? 'latch' : 'stopper',
+    });
+  }
+  const tip = tipZM(rig);
+  const belowPortM = tip === null ? rig.stopper.belowPortM : tidy(geometryOf(rig.job).portUndersideZM - tip);
+  return did(
+    {
+      ...rig,
+      stopper: { ...rig.stopper, at: 'set', belowPortM },
+      kit:
+        rig.stopper.piece === null
+          ? rig.kit
+          : { ...rig.kit, [rig.stopper.piece]: { ...rig.kit[rig.stopper.piece], where: 'rig' } },
+      rod: { ...rig.rod, load: null, engaged: null },
+    },
+    { fact: 'rod.turned', turns, torqueNm: latchNm, turning: 'latch' },
+    { fact: 'stopper.left', belowPortM, torqueNm: rig.stopper.torqueNm },
+  );
+}

@@ -1,0 +1,109 @@
+import { constants } from '../catalogue/index.ts';
+import { hashNoise, psi } from '../units/index.ts';
+import type { GaugeName, Measure } from './actions.ts';
+import type { ProofConditions } from './facts.ts';
+import { hasValve, topPiece } from './network.ts';
+import { elevations, geometryOf, tipLengthM } from './reach.ts';
+import type { Sense } from './sense.ts';
+import type { RigState } from './state.ts';
+
+const c = constants;
+
+/** Half the class error of a sound gauge is used up at most, so that two sound gauges agree within a division. */
+const CLASS_SHARE = 0.4;
+/** Largest zero error of a gauge nobody zeroed, Pa (assumed). */
+const ZERO_ERROR_PA = psi(2);
+
+/**
+ * What a gauge shows, Pa gauge, beside the truth; null for the head gauge while no test head is on. A pure function
+ * of rig, seed and truth: class error is one number a gauge, and the eye reads to a quarter division.
+ */
+export function gaugeReading(
+  rig: RigState,
+  gauge: GaugeName,
+  sense: Sense,
+): { readingGaugePa: number; trueGaugePa: number } | null {
+  const head = rig.stack.find((p) => p.kind === 'testHead');
+  if (gauge === 'head' && head === undefined) return null;
+  const trueGaugePa = gauge === 'head' ? sense.gaugePa('above') : mainGaugePa(rig);
+  const defects = gauge === 'head' && head !== undefined ? rig.kit[head.id].defects : {};
+  const classError =
+    hashNoise(sense.seed, `gauge:${gauge}`, 0) *
+    CLASS_SHARE *
+    c.gaugeClassFraction.value *
+    c.gaugeRangePa.value;
+  const zero = rig.site.zeroed[gauge] ? 0 : hashNoise(sense.seed, `zero:${gauge}`, 0) * ZERO_ERROR_PA;
+  const span = Math.min(1, trueGaugePa / psi(10));
+  const shown =
+    defects.gaugeStuckPa ??
+    trueGaugePa + classError * Math.max(0, span) + zero + (defects.gaugeOffsetPa ?? 0);
+  return { readingGaugePa: Math.max(0, stepped(shown, c.gaugeReadPa.value)), trueGaugePa };
+}
+
+function mainGaugePa(rig: RigState): number {
+  return rig.site.mainIsolated ? 0 : rig.job.system.mainPressureGaugePa;
+}
+
+function stepped(value: number, step: number): number {
+  return Math.floor(value / step + 0.5) * step;
+}
+
+/** How the assembly stands, for what a gauge reading is evidence of. */
+export function proofConditions(rig: RigState): ProofConditions {
+  return {
+    valveOpenRad: hasValve(rig) ? rig.valve.openRad : 0,
+    ventOpen: rig.testHead.ventOpen,
+    bleedOpenRad: rig.bleed.openRad,
+    top: topPiece(rig),
+    saddleOn: rig.saddle.on,
+  };
+}
+
+/** A hand with a rule reads to the millimetre (assumed). */
+const RULE_STEP_M = 0.001;
+/** How far off a hand holds it (assumed). */
+const RULE_ERROR_M = 0.0007;
+
+/**
+ * What a rule gives, m, beside the truth; null where there is nothing to lay it on yet. Stack height is from the
+ * tip's lower end, rod fully up, down to the saddle's seat face, so that the four add up to the travel.
+ */
+export function measureReading(
+  rig: RigState,
+  what: Measure,
+  sense: Sense,
+): { readingM: number; trueM: number } | null {
+  const trueM = trueMeasureM(rig, what);
+  if (trueM === null) return null;
+  const off = hashNoise(sense.seed, `rule:${what}`, Math.floor(sense.atS)) * RULE_ERROR_M;
+  return { readingM: stepped(trueM + off, RULE_STEP_M), trueM };
+}
+
+function trueMeasureM(rig: RigState, what: Measure): number | null {
+  const geometry = geometryOf(rig.job);
+  const stands = elevations(rig);
+  switch (what) {
+    case 'stackHeight': {
+      if (stands === null) return null;
+      const barrel = rig.stack.some((p) => p.kind === 'rodBarrel') ? stands : withBarrel(rig);
+      return barrel === null || barrel.rodUpZM === null ? null : barrel.rodUpZM - stands.saddleSeatZM;
+    }
+    case 'seatToBoss':
+      return stands === null || rig.saddle.on !== 'tee' ? null : stands.saddleSeatZM - geometry.bossZM;
+    case 'bossToPort':
+      return geometry.bossZM - geometry.portUndersideZM;
+    case 'tipOffset':
+      return rig.rod.tip === null ? null : tipLengthM(rig);
+  }
+}
+
+/** The stack as it will be once the barrel stands on it: what a crew adds up before it goes on. */
+function withBarrel(rig: RigState) {
+  if (topPiece(rig) !== null || !hasValve(rig)) return null;
+  return elevations({ ...rig, stack: [...rig.stack, { id: '', kind: 'rodBarrel', jointNm: 0 }] });
+}
+
+/** Oxygen as the instrument shows it, to a tenth of a per cent. */
+export function oxygenShown(share: number): number {
+  return stepped(share, 0.001);
+}

@@ -1,0 +1,191 @@
+import { constants, pieces } from '../catalogue/index.ts';
+import {
+  circleM2,
+  cupGasketGapM,
+  seatRingSlot,
+  seatSaddle,
+  selfEnergisedLeakCdAM2,
+  squeezeUnderGas,
+  type ChainSet,
+  type SeatSpring,
+  type Seating,
+} from '../physics/index.ts';
+import { GRAVITY_M_PER_S2, psi } from '../units/index.ts';
+import type { RigState } from './state.ts';
+import type { Sense } from './sense.ts';
+import type { TeeSize } from './job.ts';
+
+const c = constants;
+
+/** Gap of a saddle that has lifted off its seat as far as slack chains let it, m (assumed). */
+const LIFTED_GAP_M = 4e-3;
+/** Opening where a ring is missing or the gasket does not fit, m² effective. */
+const BARE_SEAT_CDA_M2 = 2e-4;
+/** Lowest opening of a good seat, m² effective. */
+const GOOD_SEAT_CDA_M2 = c.goodJointCdAM2.value;
+
+export type SeatOpening =
+  | { readonly law: 'orifice'; readonly cdAM2: number }
+  | {
+      readonly law: 'slot';
+      readonly perimeterM: number;
+      readonly gapM: number;
+      readonly lengthM: number;
+      readonly cd: number;
+    };
+
+/** Chains as they are hooked now; legs 0 when none is. */
+export function chainSet(rig: RigState): ChainSet {
+  const hooked = rig.chains.filter((chain) => chain.hooked).length;
+  return {
+    legs: 2 * hooked,
+    legStiffnessNPerM: c.chainLegStiffnessNPerM.value,
+    advancePerTurnM: c.tensionerAdvanceM.value,
+    spanM: c.chainSpanM.value,
+  };
+}
+
+/** Rubber the saddle bears on at its first seat. */
+export function seatSpring(size: TeeSize): SeatSpring {
+  const ring = pieces.seatRing.dims(size);
+  return {
+    stiffnessNPerM: c.seatRingStiffnessNPerM.value,
+    thicknessM: c.seatRingRubberM.value,
+    stopSqueeze: c.seatRingStopSqueeze.value,
+    outerDiameterM: ring.rubberOdM,
+  };
+}
+
+function mean(values: readonly number[]): number {
+  let sum = 0;
+  for (const value of values) sum += value;
+  return values.length === 0 ? 0 : sum / values.length;
+}
+
+/** How the saddle sits on its seat by the chains alone. */
+export function seating(rig: RigState): Seating {
+  const hooked = rig.chains.filter((chain) => chain.hooked);
+  const set = chainSet(rig);
+  const spring = seatSpring(rig.job.workpiece.teeSize);
+  if (hooked.length === 0) {
+    return { clampN: 0, leftLegN: 0, rightLegN: 0, squeeze: 0, edgeSqueezeLost: 0, onMetal: false };
+  }
+  return seatSaddle(
+    set,
+    spring,
+    mean(hooked.map((chain) => chain.left)),
+    mean(hooked.map((chain) => chain.right)),
+    mean(hooked.map((chain) => chain.settledM)),
+  );
+}
+
+/** What gas lifts the saddle with, N. */
+export function endLoadN(rig: RigState, chamberGaugePa: number): number {
+  const diameter = rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value;
+  return Math.max(0, chamberGaugePa) * circleM2(diameter);
+}
+
+/** Weight that holds the saddle down besides the chains, N: grows with what stands on it. */
+export function rigWeightN(rig: RigState): number {
+  const share = 0.35 + 0.65 * Math.min(1, rig.stack.length / 2);
+  return c.rigMassKg.value * GRAVITY_M_PER_S2 * share;
+}
+
+/** True when gas has lifted the saddle off its seat. */
+export function lifted(rig: RigState, chamberGaugePa: number): boolean {
+  if (rig.saddle.on === 'board') return false;
+  return endLoadN(rig, chamberGaugePa) > seating(rig).clampN + rigWeightN(rig);
+}
+
+function cradlesRight(rig: RigState): boolean {
+  const small = ['1-1/4', '1-1/2', '2', '3'].includes(rig.job.workpiece.mainNps);
+  const hooked = rig.chains.filter((chain) => chain.hooked).length;
+  if (!small || hooked === 0) return true;
+  const fitting = rig.saddle.cradles.filter(
+    (id) => rig.kit[id].trueSize === rig.job.workpiece.mainNps,
+  ).length;
+  return fitting >= hooked;
+}
+
+/** Opening between chamber and hole at the saddle's seat. */
+export function seatOpening(rig: RigState, sense: Sense): SeatOpening {
+  const gauge = sense.gaugePa('chamber');
+  if (lifted(rig, gauge)) {
+    const perimeter =
+      Math.PI * (rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value);
+    return { law: 'orifice', cdAM2: 0.61 * perimeter * LIFTED_GAP_M };
+  }
+  return rig.saddle.on === 'tee' ? firstSeat(rig, gauge) : secondSeat(rig, gauge);
+}
+
+function firstSeat(rig: RigState, gauge: number): SeatOpening {
+  const { workpiece } = rig.job;
+  const id = rig.seatRing.piece;
+  if (id === null) return { law: 'orifice', cdAM2: BARE_SEAT_CDA_M2 };
+  const ringPiece = rig.kit[id];
+  if (ringPiece.trueSize !== workpiece.teeSize) return { law: 'orifice', cdAM2: c.wrongRingCdAM2.value };
+  const ring = pieces.seatRing.dims(workpiece.teeSize);
+  const spring = seatSpring(workpiece.teeSize);
+  const set = chainSet(rig);
+  const sits = seating(rig);
+  const weight = rigWeightN(rig) / spring.stiffnessNPerM / spring.thicknessM;
+  const held = set.legs === 0 ? 0 : squeezeUnderGas(sits, set, spring, endLoadN(rig, gauge));
+  const bareUnder = set.legs === 0 ? -endLoadN(rig, gauge) / spring.stiffnessNPerM / spring.thicknessM : held;
+  const squeeze = Math.min(spring.stopSqueeze, bareUnder + (sits.onMetal ? 0 : weight));
+  const boss = rig.site.cleaned.boss
+    ? workpiece.boss
+    : workpiece.boss === 'sound'
+      ? 'pitted'
+      : workpiece.boss;
+  const law = {
+    gapM: boss === 'sound' ? c.gapSoundM.value : c.gapPittedM.value,
+    sealSqueeze:
+      boss === 'sound' ? c.sealSqueezeSound.value : boss === 'pitted' ? c.sealSqueezePitted.value : 2,
+    exponent: c.gapExponent.value,
+    floorM: 0,
+  };
+  const flat = {
+    innerDiameterM: ring.rubberIdM,
+    outerDiameterM: ring.rubberOdM,
+    thicknessM: spring.thicknessM,
+  };
+  const lean = sits.edgeSqueezeLost + (cradlesRight(rig) ? 0 : 0.3);
+  const slot = seatRingSlot(flat, law, squeeze, lean);
+  const flaw = GOOD_SEAT_CDA_M2 + (ringPiece.defects.gritCdAM2 ?? 0);
+  const openM2 = slot.perimeterM * slot.gapM;
+  if (openM2 * 0.61 < flaw) return { law: 'orifice', cdAM2: flaw };
+  return { law: 'slot', ...slot, cd: 0.61 };
+}
+
+/** Even pressing of the gasket by the collar's bolts: turns past snug, each side. */
+export function collarEven(rig: RigState): boolean {
+  const [left, right] = rig.collar.bolts;
+  return left >= 0.5 && right >= 0.5 && Math.abs(left - right) <= 0.34;
+}
+
+function secondSeat(rig: RigState, gauge: number): SeatOpening {
+  const { gasket, collar } = rig.collar;
+  const size = rig.job.workpiece.teeSize;
+  if (gasket === null || collar === null) return { law: 'orifice', cdAM2: BARE_SEAT_CDA_M2 };
+  if (rig.kit[gasket].trueSize !== size || rig.kit[collar].trueSize !== size) {
+    return { law: 'orifice', cdAM2: c.wrongRingCdAM2.value };
+  }
+  const set = chainSet(rig);
+  const sits = seating(rig);
+  const gap = cupGasketGapM(
+    sits.clampN + rigWeightN(rig),
+    endLoadN(rig, gauge) + sits.edgeSqueezeLost * 600,
+    c.cupGasketMargin.value,
+    Math.max(1, set.legs) * c.chainLegStiffnessNPerM.value,
+  );
+  const pinched = collarEven(rig) ? 0 : c.hairOnGasketCdAM2.value;
+  const dirty = rig.site.cleaned.coupling ? 0 : c.hairOnGasketCdAM2.value;
+  const unbacked = cradlesRight(rig) ? 0 : c.oneSidedChainCdAM2.value;
+  const flaw = pinched + dirty + unbacked;
+  const leak =
+    GOOD_SEAT_CDA_M2 +
+    (flaw > 0 ? selfEnergisedLeakCdAM2(flaw, c.cupGasketStressPa.value, gauge, psi(35)) : 0);
+  const perimeter = Math.PI * c.cupGasketEndLoadM.value;
+  if (gap > 0) return { law: 'orifice', cdAM2: leak + 0.61 * perimeter * gap };
+  return { law: 'orifice', cdAM2: leak };
+}

@@ -1,0 +1,118 @@
+import { constants } from '../catalogue/index.ts';
+import { rodPushN, rodVerdict, stopperVerdict } from '../physics/index.ts';
+import { bedChains } from './acts/seat.ts';
+import type { FactBody } from './facts.ts';
+import { hasValve } from './network.ts';
+import { ballUpTravelM, tipFloor, travelForTip } from './reach.ts';
+import { rodGland, rodLoose } from './rodFree.ts';
+import { OPEN_RAD } from './sights.ts';
+import type { Sense } from './sense.ts';
+import type { RigState } from './state.ts';
+import { stopperHoldsN, stopperInBore, stopperThrustN } from './stopping.ts';
+import { strikes } from './strikes.ts';
+
+const c = constants;
+
+/** What gas and weight do by themselves, without a hand. */
+export type Spontaneous = 'rodThrown' | 'rodSinks' | 'stopperSlips' | null;
+
+/** Free play of a rod above its fully-up mark, m (assumed). */
+const REBOUND_M = 0.05;
+/** How far a stopper that lets go travels before the port vents what pushed it, m (assumed). */
+const SLIP_M = 0.03;
+/** A rod thrown with more energy than this ends the exercise, J (assumed: a hammer blow to the face). */
+const HURT_ENERGY_J = 8;
+
+/** What would move now at these pressures, first things first. */
+export function wouldMove(rig: RigState, sense: Sense): Spontaneous {
+  if (rig.ending !== null) return null;
+  if (rodLoose(rig)) {
+    const verdict = rodVerdict(rodGland, sense.gaugePa('above'));
+    if (verdict === 'thrown') return 'rodThrown';
+    if (verdict === 'sinks' && sinkTravelM(rig) > rig.rod.travelM + 1e-6) return 'rodSinks';
+  }
+  return stopperSlips(rig, sense) ? 'stopperSlips' : null;
+}
+
+function stopperSlips(rig: RigState, sense: Sense): boolean {
+  if (
+    !stopperInBore(rig) ||
+    rig.keeper.at === 'tee' ||
+    rig.stopper.torqueNm <= 0 ||
+    rig.stopper.belowPortM < -SLIP_M / 2
+  ) {
+    return false;
+  }
+  const thrust = stopperThrustN(rig, rig.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
+  return stopperVerdict(thrust, holdsN(rig, sense.atS)) === 'slips';
+}
+
+/** Friction on the bore, and two hands on the rod while the holder is latched and held. */
+function holdsN(rig: RigState, atS: number): number {
+  const hands = rig.stopper.at === 'holder' && rig.rod.held ? c.handHoldN.value : 0;
+  return stopperHoldsN(rig, atS) + hands;
+}
+
+function sinkTravelM(rig: RigState): number {
+  const ballUp = ballUpTravelM(rig);
+  if (hasValve(rig) && rig.valve.openRad < OPEN_RAD && ballUp !== null) return ballUp;
+  return Math.min(c.rodStrokeM.value, rig.rod.collarTravelM ?? 1, travelForTip(rig, tipFloor(rig).zM) ?? 1);
+}
+
+/** Lets it happen. */
+export function move(
+  rig: RigState,
+  what: Spontaneous,
+  sense: Sense,
+): { rig: RigState; facts: readonly FactBody[] } {
+  switch (what) {
+    case 'rodThrown': {
+      const pressureGaugePa = sense.gaugePa('above');
+      const push = rodPushN(rodGland, pressureGaugePa);
+      const energyJ = (push - rodGland.glandFrictionN) * (rig.rod.travelM + REBOUND_M);
+      const up: RigState = { ...rig, rod: { ...rig.rod, travelM: 0, resting: true } };
+      const thrown: FactBody = { fact: 'rod.thrown', thrustN: push, pressureGaugePa, energyJ };
+      return strikes(up, [thrown], energyJ > HURT_ENERGY_J ? 1e4 : 0, 'rodThrown');
+    }
+    case 'rodSinks': {
+      const travelM = sinkTravelM(rig);
+      return {
+        rig: { ...rig, rod: { ...rig.rod, travelM, resting: true } },
+        facts: [{ fact: 'rod.sank', travelM }],
+      };
+    }
+    case 'stopperSlips': {
+      const thrust = stopperThrustN(rig, rig.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
+      const holds = holdsN(rig, sense.atS);
+      return {
+        rig: slippedUp(rig, SLIP_M),
+        facts: [{ fact: 'stopper.slipped', byM: SLIP_M, thrustN: thrust, holdsN: holds }],
+      };
+    }
+    case null:
+      return { rig, facts: [] };
+  }
+}
+
+function slippedUp(rig: RigState, byM: number): RigState {
+  return {
+    ...rig,
+    stopper: {
+      ...rig.stopper,
+      belowPortM: rig.stopper.belowPortM - byM,
+      slippedM: rig.stopper.slippedM + byM,
+    },
+  };
+}
+
+/** A stopper near its limit creeps this fast, m/s (assumed). */
+const CREEP_M_PER_S = 2e-5;
+
+/** Slow things, at whole marks of time: links bed under pressure, a marginal stopper creeps up to the keeper. */
+export function ageBy(rig: RigState, sense: Sense, durationS: number): RigState {
+  const bedded = bedChains(rig, sense.gaugePa('chamber'), durationS);
+  if (!stopperInBore(bedded) || bedded.stopper.torqueNm <= 0 || bedded.keeper.at === 'tee') return bedded;
+  const thrust = stopperThrustN(bedded, bedded.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
+  const creeps = stopperVerdict(thrust, holdsN(bedded, sense.atS)) === 'creeps';
+  return creeps && bedded.stopper.at === 'set' ? slippedUp(bedded, CREEP_M_PER_S * durationS) : bedded;
+}

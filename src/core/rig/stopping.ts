@@ -1,0 +1,136 @@
+import { constants, pieces } from '../catalogue/index.ts';
+import {
+  circleM2,
+  relaxationShare,
+  squeezeStopper,
+  stopperFrictionN,
+  stopperLeak,
+  type StopperRubber,
+} from '../physics/index.ts';
+import type { RigState } from './state.ts';
+import type { SeatOpening } from './seats.ts';
+import type { TeeSize } from './job.ts';
+
+const c = constants;
+
+/** A bore stopper as the physics takes it; other sizes scale the NPS 1 rubber by their own dimensions. */
+export function stopperRubber(stopperSize: TeeSize, boreSize: TeeSize): StopperRubber {
+  const dims = pieces.boreStopper.dims(stopperSize);
+  return {
+    boreM: pieces.serviceTee.dims(boreSize).lowerBoreM,
+    freeM: dims.freeOdM,
+    coreM: dims.coreOdM,
+    lengthM: dims.rubberLengthM,
+    shearModulusPa: c.stopperShearModulusPa.value,
+    screwM: c.stopperScrewM.value,
+    nutFactor: c.stopperNutFactor.value,
+  };
+}
+
+/** Torque felt on the inner rod after so many turns, N·m, before the drag of gland and rod. */
+export function squeezeTorqueNm(rubber: StopperRubber, turns: number): number {
+  const wound = turns * SCREW_PITCH_M;
+  const fillM = rubber.lengthM * (1 - fillStretch(rubber));
+  const fillNm = fillForceTorqueNm(rubber);
+  if (wound <= fillM) return fillM === 0 ? fillNm : (fillNm * Math.max(0, wound)) / fillM;
+  return fillNm + (wound - fillM) * WALL_STIFFNESS_NM_PER_M;
+}
+
+/** Pitch of the stopper's M8 screw, and how fast the torque climbs once the rubber is on the wall (assumed). */
+export const SCREW_PITCH_M = 1.25e-3;
+const WALL_STIFFNESS_NM_PER_M = 1300;
+
+function fillStretch(rubber: StopperRubber): number {
+  const core = circleM2(rubber.coreM);
+  return Math.min(1, (circleM2(rubber.freeM) - core) / (circleM2(rubber.boreM) - core));
+}
+
+function fillForceTorqueNm(rubber: StopperRubber): number {
+  const stretch = fillStretch(rubber);
+  const ring = circleM2(rubber.freeM) - circleM2(rubber.coreM);
+  const force = rubber.shearModulusPa * ring * (1 / (stretch * stretch) - stretch);
+  return rubber.nutFactor * force * rubber.screwM;
+}
+
+/** Size of the stopper in play, by its real size. */
+export function stopperSize(rig: RigState): TeeSize | null {
+  const id = rig.stopper.piece;
+  return id === null ? null : (rig.kit[id].trueSize as TeeSize);
+}
+
+/** Share of the rubber that stands beside the port instead of in the lower bore, 0 to 1. */
+export function exposedShare(rig: RigState): number {
+  const size = stopperSize(rig);
+  if (size === null) return 1;
+  const length = pieces.boreStopper.dims(size).rubberLengthM;
+  const tee = pieces.serviceTee.dims(rig.job.workpiece.teeSize);
+  const above = Math.max(0, -rig.stopper.belowPortM);
+  const below = Math.max(0, rig.stopper.belowPortM + length + 0.004 - tee.lowerBoreLengthM);
+  return Math.min(1, (above + below) / length);
+}
+
+/** In the bore at all: lowered past the tee's top into the run, on the holder or left there. */
+export function stopperInBore(rig: RigState): boolean {
+  if (rig.stopper.at === 'set') return true;
+  return rig.stopper.at === 'holder' && rig.rod.load === 'stopper' && rig.stopper.belowPortM > -0.02;
+}
+
+/** Wall stress still there after relaxation, as an equivalent torque, N·m. */
+export function liveTorqueNm(rig: RigState, atS: number): number {
+  return (
+    rig.stopper.torqueNm *
+    relaxationShare(atS - rig.stopper.squeezedAtS, c.relaxationPerDecade.value, c.relaxationFromS.value)
+  );
+}
+
+/** What keeps the stopper from moving, N. */
+export function stopperHoldsN(rig: RigState, atS: number): number {
+  const size = stopperSize(rig);
+  if (size === null) return 0;
+  const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
+  const fit = squeezeStopper(rubber, liveTorqueNm(rig, atS));
+  const oily = rig.stopper.piece !== null && rig.kit[rig.stopper.piece].defects.oily === true;
+  const friction = oily ? c.stopperFrictionOily.value : c.stopperFrictionDry.value;
+  return stopperFrictionN(rubber, fit, friction) * (1 - exposedShare(rig));
+}
+
+/** Gas thrust on the stopper, N, upward positive. */
+export function stopperThrustN(rig: RigState, belowGaugePa: number, aboveGaugePa: number): number {
+  return (
+    (belowGaugePa - aboveGaugePa) * circleM2(pieces.serviceTee.dims(rig.job.workpiece.teeSize).lowerBoreM)
+  );
+}
+
+/** Opening past the stopper between main and the tee's barrel. */
+export function stopperOpening(rig: RigState, dropPa: number, atS: number): SeatOpening[] {
+  const size = stopperSize(rig);
+  const boreM = pieces.serviceTee.dims(rig.job.workpiece.teeSize).lowerBoreM;
+  const open: SeatOpening = { law: 'orifice', cdAM2: c.boreDischarge.value * circleM2(boreM) };
+  if (size === null || !stopperInBore(rig)) return [open];
+  const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
+  const fit = squeezeStopper(rubber, liveTorqueNm(rig, atS));
+  const scaled = rig.job.workpiece.boreScale && !rig.site.cleaned.bore;
+  const margin = scaled ? c.stopperSealMarginScaledPa.value : c.stopperSealMarginPa.value;
+  const leak = stopperLeak(rubber, fit, Math.abs(dropPa), margin, c.stopperGapM.value);
+  const exposed = exposedShare(rig);
+  const flaw =
+    c.goodJointCdAM2.value +
+    (rig.stopper.piece === null ? 0 : (rig.kit[rig.stopper.piece].defects.rubberWornCdAM2 ?? 0));
+  const openings: SeatOpening[] = [
+    {
+      law: 'orifice',
+      // rubber beside the port bulges into it and seals nothing to the branch
+      cdAM2: flaw + c.boreDischarge.value * (leak.openAreaM2 + exposed * exposed * 0.25 * circleM2(boreM)),
+    },
+  ];
+  if (leak.gapM > 1e-9) {
+    openings.push({
+      law: 'slot',
+      perimeterM: leak.perimeterM,
+      gapM: leak.gapM,
+      lengthM: Math.max(0.002, leak.lengthM),
+      cd: 0.61,
+    });
+  }
+  return openings;
+}

@@ -1,0 +1,27 @@
+import { circleM2, thrustN } from '../physics/index.ts';
+import { constants, taperThreads } from '../catalogue/index.ts';
+import type { FactBody } from './facts.ts';
+import type { RigState } from './state.ts';
+
+/** A part thrown with more than this ends the exercise as it would end the job: about 100 lbf (assumed). */
+export const HURT_THRUST_N = 450;
+/** A plug or tee let go in the open is light: it hurts from this thrust on, N (assumed: 70 lbf). */
+export const HURT_SMALL_PART_N = 310;
+
+/** Thrust of the gas on a part as its thread lets go, N, on its pitch diameter at the hand-tight plane. */
+export function freeThrustN(rig: RigState, differencePa: number): number {
+  return thrustN(Math.max(0, differencePa), circleM2(taperThreads[rig.job.workpiece.teeSize].e1M));
+}
+
+/** Thrust on the underside of a piece of the stack as it comes off, N. */
+export function stackThrustN(gaugePa: number): number {
+  return thrustN(Math.max(0, gaugePa), circleM2(constants.rigBoreM.value));
+}
+
+/** Ends the run when a part is thrown hard enough to hurt; the facts keep their numbers either way. */
+export function strikes(rig: RigState, facts: readonly FactBody[], thrust: number, cause: string) {
+  const limit = cause === 'plugThrown' || cause === 'teeThrown' ? HURT_SMALL_PART_N : HURT_THRUST_N;
+  if (thrust <= limit || rig.ending !== null) return { rig, facts };
+  const ending = { kind: 'hurt', cause } as const;
+  return { rig: { ...rig, ending }, facts: [...facts, { fact: 'ended', ending } as const] };
+}

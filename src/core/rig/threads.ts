@@ -1,0 +1,113 @@
+import { constants, taperThreads } from '../catalogue/index.ts';
+import { backedOffSlot, circleM2, madeUpLeakCdAM2, type Link } from '../physics/index.ts';
+import { handTightTurns, madeUpTurns } from './reach.ts';
+import type { SeatOpening } from './seats.ts';
+import type { RigState } from './state.ts';
+
+const c = constants;
+
+/** Diameter of the thread at its hand-tight plane, m. */
+function threadDiameterM(rig: RigState): number {
+  return taperThreads[rig.job.workpiece.teeSize].e1M;
+}
+
+/** Opening of a thread so many turns back from where it sealed; open bore once it is out. */
+function backedOff(rig: RigState, turnsBack: number): SeatOpening[] {
+  const total = madeUpTurns(rig.job);
+  const sealed: SeatOpening = { law: 'orifice', cdAM2: c.goodJointCdAM2.value };
+  if (turnsBack <= 0) return [sealed];
+  if (turnsBack >= total) return [openBore(rig)];
+  const slot = backedOffSlot(taperThreads[rig.job.workpiece.teeSize], turnsBack, total);
+  return [sealed, { law: 'slot', ...slot, cd: c.slotDischarge.value }];
+}
+
+/** Thread bore standing open. */
+export function openBore(rig: RigState): SeatOpening {
+  return { law: 'orifice', cdAM2: c.boreDischarge.value * circleM2(threadDiameterM(rig) * 0.9) };
+}
+
+/** Opening past the top plug's thread. */
+export function plugOpening(rig: RigState): SeatOpening[] {
+  if (rig.plug.at !== 'tee') return [openBore(rig)];
+  const planted = rig.job.workpiece.plugLeakCdAM2;
+  const openings = backedOff(rig, rig.plug.turnsBack);
+  return planted > 0 ? [...openings, { law: 'orifice', cdAM2: planted }] : openings;
+}
+
+/** Opening past the tee's male thread in the coupling; strained threads weep. */
+export function teeThreadOpening(rig: RigState): SeatOpening[] {
+  if (rig.tee.at !== 'coupling') return [];
+  const strained = rig.tee.strained > 0.05 ? c.weepingJointCdAM2.value : 0;
+  const openings = backedOff(rig, rig.tee.turnsBack);
+  return strained > 0 ? [...openings, { law: 'orifice', cdAM2: strained }] : openings;
+}
+
+interface MadeUp {
+  readonly engagedTurns: number;
+  readonly sealant: boolean;
+  readonly crossed: boolean;
+  readonly wrongThread: boolean;
+}
+
+/** Opening past a plug being made up from nothing: open, then a slot, then sealed. */
+function makingUp(rig: RigState, made: MadeUp): SeatOpening[] {
+  const hand = handTightTurns(rig.job);
+  if (made.engagedTurns <= 0.5) return [openBore(rig)];
+  const wrong = made.crossed || made.wrongThread;
+  if (made.engagedTurns < hand) {
+    const missing = hand - made.engagedTurns;
+    const slot = backedOffSlot(taperThreads[rig.job.workpiece.teeSize], missing, hand);
+    return [
+      { law: 'slot', ...slot, cd: c.slotDischarge.value },
+      { law: 'orifice', cdAM2: wrong ? c.plugCrossedCdAM2.value : HAND_TIGHT_CDA_M2 },
+    ];
+  }
+  const cdAM2 = madeUpLeakCdAM2(
+    {
+      turnsPastHandTight: made.engagedTurns - hand,
+      sealTurns: SEAL_TURNS,
+      sealant: made.sealant,
+      crossed: wrong,
+    },
+    {
+      sealedM2: c.goodJointCdAM2.value,
+      noSealantM2: c.plugNoSealantCdAM2.value,
+      crossedM2: c.plugCrossedCdAM2.value,
+      handTightM2: HAND_TIGHT_CDA_M2,
+    },
+  );
+  return [{ law: 'orifice', cdAM2 }];
+}
+
+/** A thread only hand-tight weeps this much, m² effective; it seals from so many turns past it (assumed). */
+const HAND_TIGHT_CDA_M2 = 5e-8;
+const SEAL_TURNS = 1.2;
+
+/** Opening past the keeper in the tee's top thread. Its sealant goes on with the kit, so the thread is dressed. */
+export function keeperOpening(rig: RigState): SeatOpening[] {
+  const id = rig.keeper.piece;
+  return makingUp(rig, {
+    engagedTurns: rig.keeper.engagedTurns,
+    sealant: true,
+    crossed: false,
+    wrongThread: id !== null && rig.kit[id].defects.wrongThread === true,
+  });
+}
+
+/** Opening past the closing plug in the coupling. */
+export function closingOpening(rig: RigState): SeatOpening[] {
+  const id = rig.closing.piece;
+  if (rig.closing.at !== 'coupling' || id === null) return [openBore(rig)];
+  const piece = rig.kit[id];
+  return makingUp(rig, {
+    engagedTurns: rig.closing.engagedTurns,
+    sealant: piece.sealant,
+    crossed: rig.closing.crossed,
+    wrongThread: piece.defects.wrongThread === true || piece.trueSize !== rig.job.workpiece.teeSize,
+  });
+}
+
+/** Openings as links from one place to another; ids are prefix, then a number from the second on. */
+export function asLinks(prefix: string, from: string, to: string, openings: readonly SeatOpening[]): Link[] {
+  return openings.map((opening, i) => ({ id: i === 0 ? prefix : `${prefix}.${i}`, from, to, ...opening }));
+}

@@ -1,0 +1,67 @@
+import { constants } from '../catalogue/index.ts';
+import { advanceDetector, advanceExcavation } from '../physics/index.ts';
+import type { Job } from '../rig/index.ts';
+import { ATM_PA } from '../units/index.ts';
+import type { HoleAir } from './types.ts';
+
+const c = constants;
+
+export const cleanAir: HoleAir = {
+  gasFraction: 0,
+  detectorLelShare: 0,
+  overRange: false,
+  peakLelShare: 0,
+  overAlarmS: [0, 0],
+  alarm: 0,
+};
+
+/** What came into the hole in a time, mol. */
+export interface IntoHole {
+  readonly airMol: number;
+  readonly gasMol: number;
+}
+
+/** The hole's air and its detector after a time of steady inflow; the alarm stays as it was (the run turns it). */
+export function advanceAir(air: HoleAir, job: Job, into: IntoHole, durationS: number): HoleAir {
+  const { site, system } = job;
+  const { box } = advanceExcavation(
+    {
+      volumeM3: site.holeVolumeM3,
+      gasFraction: air.gasFraction,
+      freshAirM3PerS: site.freshAirM3PerS,
+      mixingFactor: c.holeMixingFactor.value,
+      temperatureK: system.temperatureK,
+      pressureAbsPa: ATM_PA,
+    },
+    into,
+    durationS,
+  );
+  const gasFraction = box.gasFraction < 1e-15 ? 0 : box.gasFraction;
+  const meanLel = (air.gasFraction + gasFraction) / 2 / site.lelFraction;
+  const detector = advanceDetector(
+    { sensedLel: air.detectorLelShare, overRange: air.overRange },
+    durationS > 0 ? meanLel : 0,
+    durationS,
+    c.detectorLagS.value,
+  );
+  const share = gasFraction / site.lelFraction;
+  const over = (step: 0 | 1): number => air.overAlarmS[step] + (share >= site.alarms[step] ? durationS : 0);
+  return {
+    gasFraction,
+    detectorLelShare: durationS > 0 ? detector.sensedLel : air.detectorLelShare,
+    overRange: detector.overRange,
+    peakLelShare: Math.max(air.peakLelShare, share),
+    overAlarmS: [over(0), over(1)],
+    alarm: air.alarm,
+  };
+}
+
+/** Alarm step the detector's reading calls for; it falls silent a tenth below the step it rose at. */
+export function alarmFor(air: HoleAir, job: Job): 0 | 1 | 2 {
+  const [low, high] = job.site.alarms;
+  const reading = air.detectorLelShare;
+  if (air.overRange || reading >= high) return 2;
+  if (air.alarm === 2 && reading >= high * 0.9) return 2;
+  if (reading >= low) return 1;
+  return air.alarm >= 1 && reading >= low * 0.9 ? 1 : 0;
+}

@@ -1,0 +1,108 @@
+import { constants } from '../catalogue/index.ts';
+import {
+  compile,
+  linkFlows,
+  pressuresAbsPa,
+  SILENCE_DB,
+  soundLevelDb,
+  type CompiledNetwork,
+  type Contents,
+  type LinkFlow,
+  type Network,
+} from '../physics/index.ts';
+import { ATM_PA } from '../units/index.ts';
+
+const c = constants;
+
+/** A network made ready once; results do not depend on whether it was kept. */
+const kept = new WeakMap<Network, CompiledNetwork>();
+
+export function ready(network: Network): CompiledNetwork {
+  let net = kept.get(network);
+  if (net === undefined) {
+    net = compile(network);
+    kept.set(network, net);
+  }
+  return net;
+}
+
+/** Gas at one moment, worked out once: pressures of the cells and flows of the links. */
+export interface GasView {
+  readonly network: Network;
+  readonly contents: Contents;
+  readonly gaugePa: readonly number[];
+  readonly flows: readonly LinkFlow[];
+}
+
+export function viewGas(network: Network, contents: Contents, atS: number): GasView {
+  const net = ready(network);
+  return {
+    network,
+    contents,
+    gaugePa: pressuresAbsPa(net, contents).map((abs) => abs - ATM_PA),
+    flows: linkFlows(net, contents, atS),
+  };
+}
+
+/** Pressure of a cell, Pa gauge; 0 where there is none. */
+export function gaugeOf(view: GasView, cell: string): number {
+  const at = view.network.cells.findIndex((one) => one.id === cell);
+  return at < 0 ? 0 : view.gaugePa[at];
+}
+
+const ear = {
+  distanceM: c.earDistanceM.value,
+  efficiency: c.acousticEfficiency.value,
+  strouhal: c.jetStrouhal.value,
+  bandHz: c.earBandHz.value,
+};
+
+/** Sound of one link at the ear, dB. Only openings of known area sound. */
+function levelOf(view: GasView, at: number): number {
+  const link = view.network.links[at];
+  const flow = view.flows[at];
+  const total = Math.abs(flow.airMolPerS + flow.gasMolPerS);
+  if (total <= 0) return SILENCE_DB;
+  const share = Math.abs(flow.gasMolPerS) / total;
+  const { gas, air, temperatureK } = view.network;
+  const cdAM2 = areaOf(link);
+  if (cdAM2 <= 0) return SILENCE_DB;
+  const molar = share * gas.molarMassKgPerMol + (1 - share) * air.molarMassKgPerMol;
+  const mixed = {
+    molarMassKgPerMol: molar,
+    heatCapacityRatio: share * gas.heatCapacityRatio + (1 - share) * air.heatCapacityRatio,
+    viscosityPaS: gas.viscosityPaS,
+  };
+  return soundLevelDb(
+    { massFlowKgPerS: total * molar, cdAM2, downstreamAbsPa: ATM_PA },
+    mixed,
+    temperatureK,
+    ear,
+  );
+}
+
+function areaOf(link: Network['links'][number]): number {
+  if (link.law === 'orifice' || link.law === 'relief' || link.law === 'check') return link.cdAM2;
+  return link.law === 'slot' ? link.perimeterM * link.gapM * link.cd : 0;
+}
+
+/** Loudest of the links that pass the test, dB. */
+export function loudest(view: GasView, counts: (link: Network['links'][number]) => boolean): number {
+  let level = SILENCE_DB;
+  for (let i = 0; i < view.network.links.length; i += 1) {
+    if (counts(view.network.links[i])) level = Math.max(level, levelOf(view, i));
+  }
+  return level;
+}
+
+/** Bleed or vent at its end, dB. */
+export function bleedLevelDb(view: GasView): number {
+  return loudest(view, (link) => link.id === 'bleed');
+}
+
+/** Gas blowing into the hole by anything but the bleed, dB. */
+export function holeLevelDb(view: GasView): number {
+  return loudest(view, (link) => link.to === 'hole' && link.id !== 'bleed' && link.law !== 'source');
+}
+
+export const streetDb = c.streetNoiseDb.value;

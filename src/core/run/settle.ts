@@ -1,0 +1,205 @@
+import { ageBy, layOut, move, type Fact, type FactBody, type RigState } from '../rig/index.ts';
+import { tellProcedure } from './tell.ts';
+import { senseOf } from './sense.ts';
+import { viewGas } from './gas.ts';
+import type { Crossing, Pending } from './step.ts';
+import { refit } from './transfer.ts';
+import type { EarState, Ledger, RunState } from './types.ts';
+
+/** Takes a worked-out step: gas, air, ledger and ear move to its end, and what it crossed happens. */
+export function settle(run: RunState, pending: Pending): RunState {
+  const moved = book(run, pending);
+  if (pending.crossing !== null) return cross(moved, pending.crossing);
+  return pending.step.endS >= run.markS ? atMark(moved) : moved;
+}
+
+/** Books a step without looking at thresholds or marks: the gas is where it is, the ledger knows how it got there. */
+export function book(run: RunState, pending: Pending): RunState {
+  const { step, air } = pending;
+  return {
+    ...run,
+    gas: {
+      atS: step.endS,
+      airMol: step.contents.airMol,
+      gasMol: step.contents.gasMol,
+      stepS: step.nextStepS,
+    },
+    air,
+    ledger: enter(run, pending),
+    ear: hear(run, pending),
+    ...closureAfter(run, pending),
+  };
+}
+
+/** A trickle this small does not keep a release going, mol/s: 0.2 mg/s. */
+const QUIET_MOL_PER_S = 1e-5;
+
+function enter(run: RunState, { step, into }: Pending): Ledger {
+  const { ledger } = run;
+  let [toHole, bled, toService, airIntoMain, fromMain] = [0, 0, 0, 0, 0];
+  for (let i = 0; i < run.network.links.length; i += 1) {
+    const link = run.network.links[i];
+    const gas = step.linkGasMol[i];
+    if (link.to === 'hole') toHole += Math.max(0, gas);
+    else if (link.to === 'street') bled += Math.max(0, gas);
+    else if (link.to === 'far') toService += gas;
+    if (link.from === 'main') {
+      airIntoMain += Math.max(0, -step.linkAirMol[i]);
+      fromMain += gas;
+    }
+  }
+  const durationS = step.endS - run.gas.atS;
+  const going = toHole > QUIET_MOL_PER_S * durationS;
+  const puffMol = going ? ledger.puffMol + into.gasMol : 0;
+  return {
+    toHoleMol: ledger.toHoleMol + toHole,
+    throughBleedMol: ledger.throughBleedMol + bled,
+    toServiceMol: ledger.toServiceMol + toService,
+    airIntoMainMol: ledger.airIntoMainMol + airIntoMain,
+    fromMainMol: ledger.fromMainMol + fromMain,
+    puffMol,
+    largestPuffMol: Math.max(ledger.largestPuffMol, puffMol),
+  };
+}
+
+function hear(run: RunState, { into }: Pending): EarState {
+  const { ear } = run;
+  if (ear.blowing === null) return ear;
+  return { ...ear, blowing: { ...ear.blowing, mol: ear.blowing.mol + into.gasMol } };
+}
+
+function closureAfter(run: RunState, { step }: Pending): { throughputMol: number; closure: number } {
+  let before = 0;
+  let after = 0;
+  let net = 0;
+  let through = 0;
+  for (let i = 0; i < run.network.cells.length; i += 1) {
+    before += run.gas.airMol[i] + run.gas.gasMol[i];
+    after += step.contents.airMol[i] + step.contents.gasMol[i];
+  }
+  const cells = new Set(run.network.cells.map((cell) => cell.id));
+  for (let i = 0; i < run.network.links.length; i += 1) {
+    const link = run.network.links[i];
+    const mol = step.linkAirMol[i] + step.linkGasMol[i];
+    through += Math.abs(mol);
+    if (cells.has(link.to)) net += mol;
+    if (cells.has(link.from)) net -= mol;
+  }
+  const throughputMol = run.throughputMol + through;
+  const scale = throughputMol + before;
+  const error = scale > 0 ? Math.abs(after - before - net) / scale : 0;
+  return { throughputMol, closure: Math.max(run.closure, error) };
+}
+
+/** Adds facts at the run's gas time and lets the procedure follow them. */
+export function raise(run: RunState, atS: number, bodies: readonly FactBody[]): RunState {
+  if (bodies.length === 0) return run;
+  const facts: Fact[] = bodies.map((body) => ({ atS, ...body }));
+  return tellProcedure({ ...run, facts: [...run.facts, ...facts] }, facts);
+}
+
+/** The rig changed by itself: cells and links are laid out anew and the gas carried over. */
+export function relay(run: RunState, rig: RigState, atS: number): RunState {
+  const refitted = refit(run, rig, atS);
+  return { ...refitted, sinceS: atS, markS: atS + FIRST_MARK_S };
+}
+
+/** Marks after an action: a quarter of a second, then doubling, then every ten seconds. */
+export const FIRST_MARK_S = 0.25;
+const WIDEST_MARK_S = 10;
+
+function nextMarkS(run: RunState, atS: number): number {
+  const since = atS - run.sinceS;
+  return atS + Math.max(FIRST_MARK_S, Math.min(WIDEST_MARK_S, since));
+}
+
+/** At a mark the seals are looked at again, with pressure and age as they are now. */
+function atMark(run: RunState): RunState {
+  const atS = run.gas.atS;
+  const contents = { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] };
+  const sense = senseOf(run, viewGas(run.network, contents, atS), atS, run.air);
+  const rig = ageBy(run.rig, sense, Math.min(WIDEST_MARK_S, Math.max(FIRST_MARK_S, (atS - run.sinceS) / 2)));
+  const pumping = rig.testHead.pumpUntilS > atS;
+  const markS = nextMarkS(run, atS);
+  return {
+    ...run,
+    rig,
+    network: layOut(rig, sense),
+    markS: pumping ? Math.min(markS, rig.testHead.pumpUntilS) : markS,
+  };
+}
+
+function cross(run: RunState, crossing: Crossing): RunState {
+  const atS = run.gas.atS;
+  switch (crossing.kind) {
+    case 'moves': {
+      const contents = { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] };
+      const sense = senseOf(run, viewGas(run.network, contents, atS), atS, run.air);
+      const { rig, facts } = move(run.rig, crossing.what, sense);
+      return raise(relay(run, rig, atS), atS, facts);
+    }
+    case 'alarm': {
+      const air = { ...run.air, alarm: crossing.step };
+      return raise({ ...run, air }, atS, [
+        { fact: 'gas.alarm', step: crossing.step, lelShare: run.air.detectorLelShare },
+      ]);
+    }
+    case 'hiss':
+      return { ...run, ear: { ...run.ear, hissSinceS: atS } };
+    case 'quiet': {
+      const hissedS = atS - (run.ear.hissSinceS ?? atS);
+      const aboveGaugePa = senseOf(run, viewGas(run.network, { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] }, atS), atS, run.air).gaugePa('above'); // prettier-ignore
+      return raise({ ...run, ear: { ...run.ear, hissSinceS: null } }, atS, [
+        { fact: 'bleed.quiet', hissedS, aboveGaugePa },
+      ]);
+    }
+    case 'relief': {
+      const headGaugePa = senseOf(run, viewGas(run.network, { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] }, atS), atS, run.air).gaugePa('above'); // prettier-ignore
+      const fact = crossing.lifted ? 'relief.lifted' : 'relief.shut';
+      return raise({ ...run, ear: { ...run.ear, reliefLifted: crossing.lifted } }, atS, [
+        { fact, headGaugePa },
+      ]);
+    }
+    case 'saddle':
+      return saddleMoves(run, crossing.lifted, atS);
+    case 'blow':
+      return blows(run, crossing.from, crossing.kgPerS, atS);
+    case 'flammable':
+      return mayBurn(run, crossing.nearReachM, atS);
+  }
+}
+
+function saddleMoves(run: RunState, up: boolean, atS: number): RunState {
+  const heard = { ...run, ear: { ...run.ear, saddleLifted: up } };
+  const laid = relay(heard, run.rig, atS);
+  if (!up) return laid;
+  const chamberGaugePa = senseOf(run, viewGas(run.network, { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] }, atS), atS, run.air).gaugePa('chamber'); // prettier-ignore
+  return raise(laid, atS, [{ fact: 'saddle.lifted', chamberGaugePa, forceN: chamberGaugePa * 1.257e-3 }]);
+}
+
+function blows(run: RunState, from: string | null, kgPerS: number, atS: number): RunState {
+  if (from !== null) {
+    const ear = { ...run.ear, blowing: { from, sinceS: atS, mol: 0 } };
+    return raise({ ...run, ear }, atS, [{ fact: 'blow.began', from, kgPerS }]);
+  }
+  const was = run.ear.blowing;
+  const lostKg = (was?.mol ?? 0) * run.network.gas.molarMassKgPerMol;
+  return raise({ ...run, ear: { ...run.ear, blowing: null } }, atS, [
+    { fact: 'blow.ended', from: was?.from ?? '', lostKg },
+  ]);
+}
+
+/** The air of the hole, or a jet in it, can burn; with a source there, it does. */
+function mayBurn(run: RunState, nearReachM: number, atS: number): RunState {
+  const lelShare = run.air.gasFraction / run.scenario.job.site.lelFraction;
+  const warned = raise({ ...run, ear: { ...run.ear, flammable: true } }, atS, [
+    { fact: 'gas.flammable', lelShare, nearReachM },
+  ]);
+  if (!run.scenario.job.site.ignitionSource || run.rig.site.done.ignitionCleared !== undefined) return warned;
+  const ending = { kind: 'hurt', cause: 'ignited' } as const;
+  const burnt = { ...warned, rig: { ...warned.rig, ending } };
+  return raise(burnt, atS, [
+    { fact: 'gas.ignited', lelShare },
+    { fact: 'ended', ending },
+  ]);
+}

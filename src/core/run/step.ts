@@ -1,0 +1,147 @@
+import { constants } from '../catalogue/index.ts';
+import {
+  densityKgPerM3,
+  jetReachM,
+  naturalStep,
+  stepTo,
+  type Contents,
+  type Step,
+} from '../physics/index.ts';
+import { lifted, wouldMove, type Spontaneous } from '../rig/index.ts';
+import { ATM_PA } from '../units/index.ts';
+import { advanceAir, alarmFor, type IntoHole } from './air.ts';
+import { bleedLevelDb, gaugeOf, ready, streetDb, viewGas, type GasView } from './gas.ts';
+import { senseOf } from './sense.ts';
+import type { HoleAir, RunState } from './types.ts';
+
+const c = constants;
+
+/** What crosses a threshold, in the order it is looked at. */
+export type Crossing =
+  | { readonly kind: 'moves'; readonly what: Spontaneous }
+  | { readonly kind: 'alarm'; readonly step: 0 | 1 | 2 }
+  | { readonly kind: 'quiet' }
+  | { readonly kind: 'hiss' }
+  | { readonly kind: 'relief'; readonly lifted: boolean }
+  | { readonly kind: 'saddle'; readonly lifted: boolean }
+  | { readonly kind: 'blow'; readonly from: string | null; readonly kgPerS: number }
+  | { readonly kind: 'flammable'; readonly nearReachM: number };
+
+/** The next natural step of a run, worked out but not yet taken. A pure function of the run without its clock. */
+export interface Pending {
+  readonly step: Step;
+  readonly view: GasView;
+  readonly air: HoleAir;
+  readonly into: IntoHole;
+  readonly crossing: Crossing | null;
+}
+
+/** Event times are found to a millisecond. */
+const LOCATED_S = 1e-3;
+/** Mass flow into the hole from which it counts as blowing, and below which it has ceased, kg/s. */
+const BLOW_KG_PER_S = 2e-4;
+const BLOW_OVER_KG_PER_S = 1e-4;
+
+const contentsOf = (run: RunState): Contents => ({
+  airMol: [...run.gas.airMol],
+  gasMol: [...run.gas.gasMol],
+});
+
+/** A step of given end, with the hole's air and what it crosses. */
+function tryStep(run: RunState, step: Step): Pending {
+  const durationS = step.endS - run.gas.atS;
+  const into = intoHole(run, step);
+  const air = advanceAir(run.air, run.scenario.job, into, durationS);
+  const view = viewGas(run.network, step.contents, step.endS);
+  return { step, view, air, into, crossing: crossingOf(run, view, air, step.endS) };
+}
+
+/** Works out the next natural step; where it crosses something, it is cut there to the millisecond. */
+export function pend(run: RunState): Pending {
+  const net = ready(run.network);
+  const contents = contentsOf(run);
+  const room = run.markS - run.gas.atS;
+  const first = tryStep(run, naturalStep(net, run.gas.atS, contents, run.gas.stepS, room));
+  if (first.crossing === null) return first;
+  let lowS = run.gas.atS;
+  let high = first;
+  while (high.step.endS - lowS > LOCATED_S) {
+    const middleS = (lowS + high.step.endS) / 2;
+    const tried = tryStep(run, stepTo(net, run.gas.atS, contents, run.gas.stepS, middleS));
+    if (tried.crossing === null) lowS = middleS;
+    else high = tried;
+  }
+  return high;
+}
+
+/** A step cut at a given time, for an action to be done there. No threshold lies before it. */
+export function cutAt(run: RunState, atS: number): Pending {
+  const net = ready(run.network);
+  return tryStep(run, stepTo(net, run.gas.atS, contentsOf(run), run.gas.stepS, atS));
+}
+
+/** Gas and air that reached the hole in a step: by leaks, and drawn back from the hose. */
+function intoHole(run: RunState, step: Step): IntoHole {
+  let airMol = 0;
+  let gasMol = 0;
+  for (let i = 0; i < run.network.links.length; i += 1) {
+    const { to, law } = run.network.links[i];
+    if (law === 'source') continue;
+    const share = to === 'hole' ? 1 : to === 'street' ? run.scenario.job.site.hoseDrawnBack : 0;
+    if (share === 0) continue;
+    airMol += share * Math.max(0, step.linkAirMol[i]);
+    gasMol += share * Math.max(0, step.linkGasMol[i]);
+  }
+  return { airMol, gasMol };
+}
+
+/** Strongest flow into the hole that is not a bleed. */
+function strongestBlow(view: GasView): { from: string; kgPerS: number; cdAM2: number } {
+  let best = { from: '', kgPerS: 0, cdAM2: 0 };
+  for (let i = 0; i < view.network.links.length; i += 1) {
+    const link = view.network.links[i];
+    if (link.to !== 'hole' || link.id === 'bleed' || link.law === 'source') continue;
+    const kgPerS = view.flows[i].gasMolPerS * view.network.gas.molarMassKgPerMol;
+    if (kgPerS > best.kgPerS)
+      best = { from: link.id, kgPerS, cdAM2: link.law === 'orifice' ? link.cdAM2 : 0 };
+  }
+  return best;
+}
+
+/** First threshold, in a fixed order, that this state lies beyond while the run does not know it yet. */
+export function crossingOf(run: RunState, view: GasView, air: HoleAir, atS: number): Crossing | null {
+  const what = wouldMove(run.rig, senseOf(run, view, atS, air));
+  if (what !== null) return { kind: 'moves', what };
+  const step = alarmFor(air, run.scenario.job);
+  if (step !== run.air.alarm) return { kind: 'alarm', step };
+  const level = bleedLevelDb(view);
+  if (run.ear.hissSinceS !== null && level < streetDb) return { kind: 'quiet' };
+  if (run.ear.hissSinceS === null && level >= streetDb) return { kind: 'hiss' };
+  const reliefOpen =
+    gaugeOf(view, 'above') > c.reliefLiftGaugePa.value && run.network.links.some((l) => l.id === 'relief');
+  if (reliefOpen !== run.ear.reliefLifted) return { kind: 'relief', lifted: reliefOpen };
+  const up = lifted(run.rig, gaugeOf(view, 'chamber'));
+  if (up !== run.ear.saddleLifted) return { kind: 'saddle', lifted: up };
+  return blowOrFire(run, view, air);
+}
+
+function blowOrFire(run: RunState, view: GasView, air: HoleAir): Crossing | null {
+  const blow = strongestBlow(view);
+  if (run.ear.blowing === null && blow.kgPerS >= BLOW_KG_PER_S) return { kind: 'blow', ...blow };
+  if (run.ear.blowing !== null && blow.kgPerS < BLOW_OVER_KG_PER_S)
+    return { kind: 'blow', from: null, kgPerS: 0 };
+  if (run.ear.flammable) return null;
+  const reach = nearReachM(view, blow.cdAM2, blow.kgPerS, run.scenario.job.site.lelFraction);
+  const share = air.gasFraction / run.scenario.job.site.lelFraction;
+  return share >= 1 || reach >= NEAR_REACH_M ? { kind: 'flammable', nearReachM: reach } : null;
+}
+
+/** A jet that can burn this far from its opening fills the place where a crew kneels, m (assumed). */
+const NEAR_REACH_M = 1;
+
+function nearReachM(view: GasView, cdAM2: number, kgPerS: number, lelFraction: number): number {
+  if (cdAM2 <= 0 || kgPerS < BLOW_KG_PER_S) return 0;
+  const { gas, air, temperatureK } = view.network;
+  const lighter = densityKgPerM3(air, ATM_PA, temperatureK) / densityKgPerM3(gas, ATM_PA, temperatureK);
+  return jetReachM(Math.sqrt((4 * cdAM2) / Math.PI), lighter, lelFraction, c.jetReachFactor.value);
+}
