@@ -1,7 +1,13 @@
 export { default as Caution } from './Caution.svelte';
+export { default as Log } from './Log.svelte';
 export { default as Settings } from './Settings.svelte';
+export { default as Twin } from './Twin.svelte';
+export { default as ClockBar } from './bar/ClockBar.svelte';
+export { default as StripChart } from './charts/StripChart.svelte';
+export { default as Timeline } from './charts/Timeline.svelte';
 export { default as Hands } from './hands/Hands.svelte';
 export { things } from './hands/things.ts';
 export { default as Instruments } from './instruments/Instruments.svelte';
+export { default as Order } from './order/Order.svelte';
 export { keepPreferences, preferences, showTheme } from './preferences.svelte.ts';
 export { clockFigure, momentFigure, tell, type WordKey } from './words/index.ts';

@@ -1,4 +1,5 @@
 export { UnreadableSitting, parseEvents, type Journal, type SittingEvent } from './events.ts';
 export { paces, type Pace, type Phase } from './machine.ts';
+export { momentAt, performAgain, type Performance } from './performance.ts';
 export { openSitting, type Refusal, type Sitting, type SittingView } from './sitting.ts';
 export { sampleEveryS, sampleRun, type Sample } from './trace.ts';

@@ -1,0 +1,38 @@
+import { judge, type Assessment } from '../../core/judge/index.ts';
+import { ENGINE, integrity, parseRecord, type RunRecord } from '../../core/run/index.ts';
+import { performAgain, type Performance } from '../../session/index.ts';
+import { openStore, type KeptRun } from '../../store/index.ts';
+
+/** A finished run, judged anew and performed again. */
+export interface Reviewed {
+  readonly kept: KeptRun;
+  readonly text: string;
+  readonly record: RunRecord;
+  readonly performance: Performance;
+  readonly assessment: Assessment;
+  readonly integrity: 'same' | 'differs' | 'altered';
+  /** Entry from which an altered record disagrees with its chain, counted from 1. */
+  readonly firstBad: number | null;
+  readonly otherEngine: string | null;
+}
+
+/** Opens a finished run of this browser; null where there is none. */
+export async function openRecord(runId: string): Promise<Reviewed | null> {
+  const store = await openStore();
+  const [kept, text] = await Promise.all([store.findRun(runId), store.findRecord(runId)]);
+  if (kept === undefined || text === undefined) return null;
+  const parsed = parseRecord(text);
+  if (parsed.state === 'unusable') throw new Error(`${parsed.problem.where} ${parsed.problem.says}`);
+  const { record } = parsed;
+  const performance = performAgain(record.scenario, record.entries, record.endS);
+  return {
+    kept,
+    text,
+    record,
+    performance,
+    assessment: judge(record.scenario, record),
+    integrity: integrity(record, performance.end),
+    firstBad: parsed.state === 'altered' ? parsed.firstBad + 1 : null,
+    otherEngine: record.engine === ENGINE ? null : record.engine,
+  };
+}

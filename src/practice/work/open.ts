@@ -1,0 +1,33 @@
+import { openSitting, parseEvents, UnreadableSitting, type Sitting } from '../../session/index.ts';
+import { claimWriter, openStore, type KeptRun, type Store, type Writer } from '../../store/index.ts';
+
+/** What came of opening a kept run to go on with it. */
+export type Opened =
+  | { readonly state: 'open'; readonly sitting: Sitting; readonly run: KeptRun; readonly store: Store; readonly writer: Writer } // prettier-ignore
+  | { readonly state: 'lost' }
+  | { readonly state: 'finished' }
+  | { readonly state: 'elsewhere' }
+  | { readonly state: 'unreadable'; readonly index: number; readonly why: string };
+
+/** Opens a kept run where it stood after its last action, as the only page that may write it. */
+export async function openKeptRun(runId: string): Promise<Opened> {
+  const store = await openStore();
+  const run = await store.findRun(runId);
+  if (run === undefined) return { state: 'lost' };
+  if (run.state === 'finished') return { state: 'finished' };
+  const writer = await claimWriter(runId);
+  if (writer === null) return { state: 'elsewhere' };
+  try {
+    const events = parseEvents(await store.listEvents(runId));
+    const sitting = openSitting(run.scenario, events, {
+      append: (event) => store.append(runId, event, event.kind === 'acted' ? event.atS : 'untilS' in event ? event.untilS : event.toS), // prettier-ignore
+    });
+    if (events.length === 0) sitting.begin();
+    return { state: 'open', sitting, run, store, writer };
+  } catch (reason) {
+    writer.release();
+    if (reason instanceof UnreadableSitting)
+      return { state: 'unreadable', index: reason.index, why: reason.message };
+    throw reason;
+  }
+}
