@@ -68,7 +68,8 @@ export interface FindingWords {
 /** All that can be said in one language. A language is complete when it is of this type. */
 export interface Catalogue {
   readonly pieces: Readonly<Record<PieceKind, { readonly name: string; readonly what: string }>>;
-  readonly defects: Readonly<Record<keyof Defects, string>>;
+  /** What looking a piece over can bring to light. */
+  readonly defects: Readonly<Record<keyof Defects | 'sizeNotAsStamped', string>>;
   readonly siteTasks: Readonly<Record<SiteTask, DoneAndDue>>;
   readonly lookPlaces: Readonly<Record<LookPlace, string>>;
   readonly leakPlaces: Readonly<Record<LeakPlace, string>>;

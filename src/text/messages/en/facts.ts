@@ -50,7 +50,7 @@ export const facts: Catalogue['facts'] = {
       ? `The links of ${chainNo(f.chain)} settled by about ${s.units.length(f.settledM)}; it has gone slacker.`
       : `The links of ${chainNo(f.chain)} lie flat and do not settle.`,
   'tensioner.turned': (f, s) =>
-    `The ${f.side} tensioner of ${chainNo(f.chain)} ${f.turns < 0 ? 'was slackened' : 'was tightened'}; it feels ${grip(f.torqueNm, s)}.`,
+    `The ${f.side} tensioner of ${chainNo(f.chain)} stands past snug by ${turnsOf(f.turns)} and feels ${grip(f.torqueNm, s)}.`,
   'chain.released': (f, s) =>
     `The chains were let go with ${s.units.force(f.forceN)} in them and ${s.units.pressure(f.chamberGaugePa)} in the rig.`,
   'valve.turned': (f) => `The isolation valve stands ${valveAt(f.openRad)}.`,

@@ -111,5 +111,6 @@ export const defects: Catalogue['defects'] = {
   pumpCheckLeakCdAM2: 'its pump check leaks back',
   crackedWindow: 'its window is cracked',
   weakDetent: 'its detent is weak',
+  sizeNotAsStamped: 'it is not of the size it is stamped with',
   wrongThread: 'its thread is not of this standard',
 };

@@ -25,9 +25,9 @@ export function sights(at: LookPlace, saw: Sight, units: Units): string {
     saw.face && faces[saw.face],
     saw.wrap !== undefined && (Object.hasOwn(wraps, saw.wrap) ? wraps[saw.wrap] : saw.wrap),
     saw.wallSound !== undefined && (saw.wallSound ? 'the wall is sound' : 'the wall is thin and wasted'),
-    saw.plugIn === true && 'the top plug is in',
+    saw.plugIn === true && saw.closingSquare === undefined && 'a plug stands in the thread',
     saw.boreClear !== undefined && (saw.boreClear ? 'the bore is clear' : 'scale and bits lie in the bore'),
-    saw.stopperSeen !== undefined && stopper(saw, units),
+    saw.stopperSeen !== undefined && saw.plugIn !== true && stopper(saw, units),
     saw.threadsSound !== undefined &&
       (saw.threadsSound ? 'the threads are clean and sound' : 'the threads are damaged'),
     saw.closingSquare !== undefined && closing(saw),

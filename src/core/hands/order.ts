@@ -1,0 +1,36 @@
+import type { Limits } from '../procedure/index.ts';
+import type { KitKind, MainSize, TeeSize } from '../rig/index.ts';
+import type { Scenario } from '../scenario/index.ts';
+
+/** A piece of kit as a crew finds it: by kind and stamp. What is wrong with it must be looked for. */
+export interface KitSeen {
+  readonly id: string;
+  readonly kind: KitKind;
+  readonly stamped: string | null;
+}
+
+/** What a crew knows before it begins: the order, the sizes, the operator's settings and the kit board. */
+export interface Order {
+  readonly mainNps: MainSize;
+  readonly teeSize: TeeSize;
+  readonly serviceNps: TeeSize;
+  readonly holeDepthM: number;
+  readonly ratingGaugePa: number;
+  readonly orderPressureGaugePa: number;
+  readonly limits: Limits;
+  readonly kit: readonly KitSeen[];
+}
+
+/** Reads the order out of an exercise, and nothing of its truth. */
+export function orderOf({ job, limits }: Scenario): Order {
+  return {
+    mainNps: job.workpiece.mainNps,
+    teeSize: job.workpiece.teeSize,
+    serviceNps: job.system.service.nps,
+    holeDepthM: job.site.holeDepthM,
+    ratingGaugePa: job.system.ratingGaugePa,
+    orderPressureGaugePa: job.system.orderPressureGaugePa,
+    limits,
+    kit: job.kit.map((k) => ({ id: k.id, kind: k.kind, stamped: k.stamped ?? null })),
+  };
+}

@@ -1,0 +1,96 @@
+import type { ProofChamber } from '../../procedure/index.ts';
+import { psi } from '../../units/index.ts';
+import { act, fluidQuiet, put, readGauge, StopWork, takeOff, wait, waitUntil, type Crew } from '../crew.ts';
+import type { Work } from '../hand.ts';
+import { easeOpen, shutValve } from './valveAndBleed.ts';
+
+const QUARTER_RAD = Math.PI / 2;
+/** Waited beyond each time asked for, s: a watch is not read to the second. */
+const TO_BE_SURE_S = 3;
+/** Aimed at above the main, Pa: clear of the gauge's own error and well under the limit. */
+const ABOVE_MAIN_PA = psi(2.2);
+
+/** Test head on, its vent shut, zero seen, the valve open so that the whole chamber is under test. */
+export function* testHeadOn(crew: Crew): Work {
+  yield* put(crew, 'testHead');
+  yield* act(crew, { kind: 'gauge.zero', gauge: 'head' });
+  yield* act(crew, { kind: 'vent.turn', open: -1 });
+  yield* easeOpen(crew);
+}
+
+/** Low stage, fluid, main pressure, settle, hold, fluid, and the valve's own seat; the reading it held at, Pa gauge. */
+export function* proveChamber(crew: Crew, chamber: ProofChamber): Work<number> {
+  const { limits } = crew.order;
+  const [low, high] = limits.lowStageGaugePa;
+  yield* pumpTo(crew, (low + high) / 2);
+  yield* readGauge(crew, 'head');
+  yield* fluidAll(crew, chamber);
+  yield* pumpTo(crew, crew.mainReadingPa + ABOVE_MAIN_PA);
+  yield* wait(crew, limits.settleS + TO_BE_SURE_S);
+  const start = yield* readGauge(crew, 'head');
+  yield* fluidAll(crew, chamber);
+  yield* wait(crew, limits.holdS + TO_BE_SURE_S);
+  const end = yield* readGauge(crew, 'head');
+  if (start - end > limits.dropPa) throw new StopWork('proofFails');
+  yield* testSeat(crew, chamber, end);
+  return end;
+}
+
+/** Pumps in short strokes until the head reads so much, Pa gauge; a chamber that never builds is not proved. */
+function* pumpTo(crew: Crew, targetPa: number): Work {
+  let last = -1;
+  for (let pulls = 0; pulls < 80; pulls += 1) {
+    const reading = crew.view.readings.headGaugePa ?? 0;
+    if (reading >= targetPa) return;
+    if (pulls % 10 === 9) {
+      if (reading <= last) break;
+      last = reading;
+    }
+    const far = targetPa - reading > psi(16);
+    yield* act(crew, { kind: 'pump.stroke', strokes: far ? 5 : 1 });
+    yield* wait(crew, 1);
+  }
+  throw new StopWork('proofFails');
+}
+
+function* fluidAll(crew: Crew, chamber: ProofChamber): Work {
+  for (const place of chamber.fluidAt) {
+    if (!(yield* fluidQuiet(crew, place, 20))) throw new StopWork('proofFails');
+  }
+}
+
+/** Shut under pressure, vented above, joined again: the reading must come back to p(V − Va)/V. */
+function* testSeat(crew: Crew, chamber: ProofChamber, beforePa: number): Work {
+  yield* shutValve(crew);
+  yield* ventDown(crew);
+  yield* act(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });
+  yield* wait(crew, 5);
+  const after = yield* readGauge(crew, 'head');
+  const expected = (beforePa * (chamber.wholeM3 - chamber.aboveBallM3)) / chamber.wholeM3;
+  if (Math.abs(after - expected) > crew.order.limits.seatTestPa) throw new StopWork('valvePassing');
+}
+
+/** Opens the vent until the gauge is down, then shuts it. */
+export function* ventDown(crew: Crew): Work {
+  yield* act(crew, { kind: 'vent.turn', open: 1 });
+  yield* waitUntil(crew, ({ headGaugePa }) => (headGaugePa ?? 0) <= 0, 120);
+  yield* wait(crew, 5);
+  yield* act(crew, { kind: 'vent.turn', open: -1 });
+}
+
+/** Shut and watched from zero; a rise shows that something below is passing. */
+export function* watchRise(crew: Crew): Work {
+  const { riseS, risePa } = crew.order.limits;
+  const start = yield* readGauge(crew, 'head');
+  yield* wait(crew, riseS + TO_BE_SURE_S);
+  const end = yield* readGauge(crew, 'head');
+  if (end - start > risePa) throw new StopWork('proofFails');
+}
+
+/** Valve shut, vent open, test head off. */
+export function* testHeadOff(crew: Crew): Work {
+  yield* shutValve(crew);
+  yield* act(crew, { kind: 'vent.turn', open: 1 });
+  yield* wait(crew, 5);
+  yield* takeOff(crew, 'testHead');
+}

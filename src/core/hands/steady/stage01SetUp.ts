@@ -1,0 +1,136 @@
+import { cradleMains } from '../../procedure/index.ts';
+import type { KitKind, SiteTask } from '../../rig/index.ts';
+import { act, lastOf, pick, piecesOf, readGauge, StopWork, type Crew } from '../crew.ts';
+import type { Work } from '../hand.ts';
+
+/** Depths from which a way out and protected sides are needed, m (4 ft and 5 ft: 29 CFR 1926.651(c)(2), 1926.652(a)). */
+const EXIT_DEPTH_M = 1.2192;
+const PROTECT_DEPTH_M = 1.524;
+
+const before: readonly SiteTask[] = [
+  'readOrder',
+  'permit',
+  'callGasControl',
+  'findShutoff',
+  'barricade',
+  'ignitionCleared',
+  'extinguisher',
+];
+const service: readonly SiteTask[] = [
+  'traceAtMain',
+  'traceAtMeter',
+  'shutCustomer',
+  'tagCustomer',
+  'checkFarFeed',
+];
+
+const used: readonly KitKind[] = [
+  'seatRing',
+  'saddle',
+  'chain',
+  'isolationValve',
+  'lowerSpool',
+  'upperSpool',
+  'sightCap',
+  'testHead',
+  'rodBarrel',
+  'socket',
+  'stopperHolder',
+  'depthCollar',
+  'boreStopper',
+  'keeperPlug',
+  'cupGasket',
+  'splitCollar',
+  'closingPlug',
+  'valveCap',
+  'gaugeRing',
+  'serviceCap',
+];
+
+/** Site, people, service, air, pressure, workpiece and kit; then the first signature. */
+export function* setUp(crew: Crew): Work {
+  for (const task of before) yield* act(crew, { kind: 'site.do', task });
+  const { holeDepthM } = crew.order;
+  if (holeDepthM >= EXIT_DEPTH_M) yield* act(crew, { kind: 'site.do', task: 'ladder' });
+  if (holeDepthM >= PROTECT_DEPTH_M) yield* act(crew, { kind: 'site.do', task: 'shoring' });
+  yield* act(crew, { kind: 'site.do', task: 'secondPerson' });
+  yield* airTested(crew);
+  for (const task of service) yield* act(crew, { kind: 'site.do', task });
+  yield* pressureRead(crew);
+  yield* workpieceSeen(crew);
+  yield* kitInspected(crew);
+  yield* act(crew, { kind: 'hose.lead', outlet: 'away' });
+  yield* act(crew, { kind: 'sign', holdPoint: 'H1' });
+}
+
+function* airTested(crew: Crew): Work {
+  const bump = yield* act(crew, { kind: 'detector.bump' });
+  if (lastOf(bump, 'detector.bumped')?.passed !== true) throw new StopWork('other');
+  yield* airGood(crew);
+}
+
+/** Detector read low in the hole; work stops where there is gas or too little oxygen. */
+export function* airGood(crew: Crew): Work {
+  const { workLelShare, oxygenShare } = crew.order.limits;
+  const facts = yield* act(crew, { kind: 'detector.read', where: 'hole' });
+  const air = lastOf(facts, 'detector.read');
+  if (air === null) throw new StopWork('other');
+  const good =
+    air.lelShare < workLelShare && air.oxygenShare >= oxygenShare[0] && air.oxygenShare <= oxygenShare[1];
+  if (!good) throw new StopWork('gasInHole');
+}
+
+function* pressureRead(crew: Crew): Work {
+  const { ratingGaugePa, orderPressureGaugePa, limits } = crew.order;
+  yield* act(crew, { kind: 'gauge.zero', gauge: 'main' });
+  yield* act(crew, { kind: 'gauge.zero', gauge: 'second' });
+  const main = yield* readGauge(crew, 'main');
+  const second = yield* readGauge(crew, 'second');
+  if (Math.max(main, second) > ratingGaugePa) throw new StopWork('pressureAboveRating');
+  if (Math.abs(main - second) > limits.secondGaugePa) throw new StopWork('other');
+  if (Math.abs(main - orderPressureGaugePa) > limits.orderShare * orderPressureGaugePa)
+    throw new StopWork('other');
+}
+
+function* workpieceSeen(crew: Crew): Work {
+  const wrap = yield* seen(crew, 'wrap');
+  if (wrap.wrap === 'suspect') throw new StopWork('suspectWrap');
+  const wall = yield* seen(crew, 'wall');
+  if (wall.wallSound === false) throw new StopWork('wallUnsound');
+  yield* seen(crew, 'coupling');
+  yield* bossFit(crew);
+}
+
+/** The boss looked at; beyond use is a stop. */
+export function* bossFit(crew: Crew): Work {
+  const boss = yield* seen(crew, 'boss');
+  if (boss.face === 'beyondUse') throw new StopWork('bossBeyondUse');
+}
+
+function* seen(crew: Crew, at: 'boss' | 'coupling' | 'wall' | 'wrap') {
+  const facts = yield* act(crew, { kind: 'look', at });
+  const looked = lastOf(facts, 'looked');
+  if (looked === null || !looked.saw.visible) throw new StopWork('other');
+  return looked.saw;
+}
+
+/** Every piece that will be used, looked over; a doubtful one is set aside and the next of its kind taken. */
+function* kitInspected(crew: Crew): Work {
+  for (const kind of used) yield* inspected(crew, kind);
+  yield* inspected(crew, 'chain', 1);
+  yield* inspected(crew, 'closingPlug', 1);
+  if (!cradleMains.includes(crew.order.mainNps)) return;
+  yield* inspected(crew, 'cradleBlock');
+  yield* inspected(crew, 'cradleBlock', 1);
+}
+
+function* inspected(crew: Crew, kind: KitKind, nth = 0): Work {
+  for (let tries = piecesOf(crew, kind).length; tries > 0; tries -= 1) {
+    const piece = pick(crew, kind, nth);
+    const facts = yield* act(crew, { kind: 'piece.inspect', piece });
+    if (lastOf(facts, 'piece.inspected')?.found.length === 0) return;
+    yield* act(crew, { kind: 'piece.reject', piece });
+    crew.setAside.add(piece);
+  }
+  throw new StopWork('other');
+}

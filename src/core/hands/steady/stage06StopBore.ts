@@ -1,0 +1,109 @@
+import type { Measure, TeeSize } from '../../rig/index.ts';
+import { act, lastOf, pick, StopWork, takeOff, wait, type Crew } from '../crew.ts';
+import type { Work } from '../hand.ts';
+import {
+  barrelOnAndOpen,
+  bleedAboveValve,
+  bleedDown,
+  lookDown,
+  openBleed,
+  rodDown,
+  rodUp,
+  shutBleed,
+  shutValve,
+  sightCapOff,
+} from './valveAndBleed.ts';
+
+/** Where the washer is to stand below the port, m: the middle of what is allowed. */
+const BELOW_PORT_M = 0.0042;
+/** Firm by the fingers, N·m on the stopper, by its size (the kit's card; assumed), and the drag felt besides. */
+const FIRM_NM: Readonly<Record<TeeSize, number>> = { '3/4': 1.4, '1': 2.3, '1-1/4': 4.5 };
+const DRAG_NM = 0.4;
+const FINE_TURN = 1 / 12;
+const TO_BE_SURE_S = 3;
+
+/** Stopper measured for, lowered, firmed, shown by the bleed, let go, and looked at. */
+export function* stopBore(crew: Crew): Work {
+  yield* act(crew, { kind: 'mark', at: 'portLine' });
+  yield* loadStopper(crew);
+  yield* barrelOnAndOpen(crew);
+  yield* rodDown(crew);
+  yield* firmUp(crew);
+  yield* proveStop(crew);
+  yield* act(crew, { kind: 'sign', holdPoint: 'H4' });
+  yield* letGo(crew);
+  yield* lookAtStopper(crew);
+}
+
+/** Four measures give the travel; the depth collar is clamped there. */
+function* loadStopper(crew: Crew): Work {
+  yield* act(crew, { kind: 'rod.fit', tip: pick(crew, 'stopperHolder') });
+  const stack = yield* measured(crew, 'stackHeight');
+  const seat = yield* measured(crew, 'seatToBoss');
+  const port = yield* measured(crew, 'bossToPort');
+  const tip = yield* measured(crew, 'tipOffset');
+  yield* act(crew, { kind: 'rod.load', piece: pick(crew, 'boreStopper') });
+  yield* act(crew, { kind: 'collar.set', travelM: stack + seat + port - tip + BELOW_PORT_M });
+}
+
+function* measured(crew: Crew, what: Measure): Work<number> {
+  const facts = yield* act(crew, { kind: 'measure', what });
+  const read = lastOf(facts, 'measured');
+  if (read === null) throw new StopWork('other');
+  return read.readingM;
+}
+
+/** Inner rod by half turns while it is easy, then by twelfths until it feels firm. */
+function* firmUp(crew: Crew, extraNm = 0): Work {
+  const firm = FIRM_NM[crew.order.teeSize] + DRAG_NM + extraNm;
+  let feltNm = 0;
+  for (let pulls = 0; pulls < 80 && feltNm < firm; pulls += 1) {
+    const turns = feltNm < DRAG_NM + (firm - DRAG_NM) / 4 ? 6 * FINE_TURN : FINE_TURN;
+    const facts = yield* act(crew, { kind: 'innerRod.turn', turns });
+    if (facts.some((fact) => fact.fact === 'stopper.torn')) throw new StopWork('stopFails');
+    feltNm = lastOf(facts, 'stopper.squeezed')?.torqueNm ?? 0;
+  }
+  if (feltNm < firm) throw new StopWork('stopFails');
+}
+
+/** The bleed must hiss first, then die; quiet a minute, snugged again, shut two minutes, opened: no puff. */
+function* proveStop(crew: Crew): Work {
+  const { limits } = crew.order;
+  const hissedS = yield* bleedDown(crew);
+  if (hissedS < limits.hissShare * limits.expectedHissS) throw new StopWork('stopFails');
+  for (let tries = 0; tries < 3; tries += 1) {
+    yield* wait(crew, limits.quietS + TO_BE_SURE_S);
+    yield* act(crew, { kind: 'innerRod.turn', turns: FINE_TURN });
+    yield* shutBleed(crew);
+    yield* wait(crew, limits.shutS + TO_BE_SURE_S);
+    if (!(yield* openBleed(crew))) return;
+  }
+  throw new StopWork('stopFails');
+}
+
+/** Collar freed, holder unlatched clockwise, rod up, valve shut, bled, barrel off. */
+function* letGo(crew: Crew): Work {
+  yield* act(crew, { kind: 'collar.set', travelM: null });
+  const facts = yield* act(crew, { kind: 'rod.turn', turns: 1 / 4 });
+  if (!facts.some((fact) => fact.fact === 'stopper.left')) throw new StopWork('stopFails');
+  yield* rodUp(crew);
+  yield* shutBleed(crew);
+  yield* shutValve(crew);
+  yield* bleedAboveValve(crew);
+  yield* takeOff(crew, 'rodBarrel');
+}
+
+function* lookAtStopper(crew: Crew): Work {
+  const { stopperBelowPortM, lookQuietS } = crew.order.limits;
+  const saw = yield* lookDown(crew);
+  const below = saw.stopperBelowPortM ?? -1;
+  const placed = below >= stopperBelowPortM[0] && below <= stopperBelowPortM[1];
+  if (!saw.stopperSeen || !saw.stopperSquare || !saw.stopperDry || !placed) throw new StopWork('stopFails');
+  yield* openBleed(crew);
+  yield* wait(crew, lookQuietS + TO_BE_SURE_S);
+  const heard = yield* act(crew, { kind: 'listen' });
+  if (lastOf(heard, 'listened')?.heard !== false) throw new StopWork('stopFails');
+  yield* act(crew, { kind: 'sign', holdPoint: 'H5' });
+  yield* shutBleed(crew);
+  yield* sightCapOff(crew);
+}
