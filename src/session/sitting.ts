@@ -47,7 +47,7 @@ export interface Sitting {
   go(pace: Pace): void;
   /** The wall clock moved on so many seconds: called by the screen, never by the core. */
   tick(realS: number): void;
-  /** Goes back to an earlier moment, s, and holds the clock there. */
+  /** Goes back to an earlier moment, s, before anything done then or later, and holds the clock there. */
   rewind(toS: number): Promise<void>;
 }
 
@@ -118,16 +118,19 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
     return null;
   }
 
+  /** Drops whatever was done at that time or later, so that the hands stand before it. */
   function goBack(toS: number): void {
-    const index = moments.findLastIndex((moment) => moment.clockS <= toS);
-    const moment = moments[Math.max(0, index)];
+    const stay = entries.filter((entry) => entry.atS < toS).length;
+    const moment = moments[stay];
     const thenS = Math.max(toS, moment.busyUntilS);
-    if (thenS >= run.clockS) return;
+    if (stay === entries.length && thenS >= run.clockS) return;
     const cut = trace.findIndex((sample) => sample.atS > moment.clockS);
-    abandoned = [...abandoned, trace.slice(Math.max(0, cut - 1))];
-    trace = trace.slice(0, cut);
-    moments = moments.slice(0, Math.max(0, index) + 1);
-    entries = entries.slice(0, moments.length - 1);
+    if (cut > 0) {
+      abandoned = [...abandoned, trace.slice(cut - 1)];
+      trace = trace.slice(0, cut);
+    }
+    moments = moments.slice(0, stay + 1);
+    entries = entries.slice(0, stay);
     run = moment;
     pass(thenS, never);
   }
