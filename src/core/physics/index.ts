@@ -13,7 +13,7 @@ export {
   SMOOTH_BAND,
 } from './nozzle.ts';
 export { darcyFrictionFactor } from './friction.ts';
-export { pipeMassFlowKgPerS, pipeSize } from './pipeFlow.ts';
+export { isothermalChokeAbsPa, pipeMassFlowKgPerS, pipeSize } from './pipeFlow.ts';
 export { CHECK_SPRING_PA } from './linkLaw.ts';
 export * from './excavation.ts';
 export * from './detector.ts';
@@ -29,3 +29,4 @@ export * from './thermal.ts';
 export * from './forces.ts';
 export * from './jet.ts';
 export * from './pump.ts';
+export { checkLaws, type LawCheck } from './laws.ts';

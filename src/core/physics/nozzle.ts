@@ -47,16 +47,16 @@ const KNOWN: readonly NozzleCurve[] = [
   },
 ];
 
-/** The curve for a ratio of heat capacities between 1.05 and 1.7: a literal one if we carry it, else fitted here. */
+/** The curve for a ratio of heat capacities between 1.05 and 2: a literal one if we carry it, else fitted here. */
 export function nozzleCurve(heatCapacityRatio: number): NozzleCurve {
   for (const curve of KNOWN) if (curve.heatCapacityRatio === heatCapacityRatio) return curve;
   return fitNozzleCurve(heatCapacityRatio);
 }
 
-/** Fits the curve through the exact law at six Chebyshev points. Throws RangeError outside 1.05 to 1.7. */
+/** Fits the curve through the exact law at six Chebyshev points. Throws RangeError outside 1.05 to 2. */
 export function fitNozzleCurve(heatCapacityRatio: number): NozzleCurve {
-  if (!(heatCapacityRatio >= 1.05 && heatCapacityRatio <= 1.7)) {
-    throw new RangeError('A ratio of heat capacities lies between 1.05 and 1.7.');
+  if (!(heatCapacityRatio >= 1.05 && heatCapacityRatio <= 2)) {
+    throw new RangeError('A ratio of heat capacities lies between 1.05 and 2.');
   }
   const chokeDrop = 1 - criticalRatio(heatCapacityRatio);
   const count = 6;

@@ -122,6 +122,16 @@ function chokedFlow(
     out.molPerS * massShare;
 }
 
+/**
+ * Lowest outlet pressure of isothermal pipe flow, Pa: what is left of the inlet pressure once the end chokes, for
+ * friction and fittings f·L/D + K held fixed. Solves (p1/p2)² − 1 − 2·ln(p1/p2) = f·L/D + K.
+ */
+export function isothermalChokeAbsPa(inletAbsPa: number, frictionAndFittings: number): number {
+  let w = 1 + frictionAndFittings + Math.sqrt(2 * frictionAndFittings);
+  for (let i = 0; i < 40; i += 1) w -= (w - 1 - ln(w) - frictionAndFittings) / (1 - 1 / w);
+  return inletAbsPa / Math.sqrt(w);
+}
+
 /** Re, Re²/u = 1/f and their slopes by u; reused, never kept. */
 const quotientAt = { reynolds: 0, byU: 0 };
 const quotientOut = { reynolds: 0, reByU: 0, q: 0, qByU: 0 };
