@@ -76,7 +76,7 @@ export const guards: Readonly<Record<HoldPointId, Guard>> = {
   },
   H11: {
     kinds: ['tensioner.turned', 'chain.released', 'piece.removed'],
-    begins: (f, context) => latest(context.facts, 'tee.free') !== null && opensRig(f, context.job),
+    begins: (f, context) => latest(context.facts, 'tee.free') !== null && opensRig(f, context),
   },
   H12: {
     kinds: ['site.done', 'ended'],
@@ -102,9 +102,9 @@ function loaded({ facts, job }: GuardContext, kind: string): boolean {
 }
 
 /** Slackening the chains or taking off what stands under the valve, once the coupling has been opened. */
-function opensRig(fact: Fact, job: Job): boolean {
+function opensRig(fact: Fact, { facts, job }: GuardContext): boolean {
   if (fact.fact === 'chain.released') return true;
-  if (fact.fact === 'tensioner.turned') return fact.turns < 0;
+  if (fact.fact === 'tensioner.turned') return (latestDone(facts, 'tensioner.turn')?.action.turns ?? 0) < 0;
   if (fact.fact !== 'piece.removed') return false;
   const kind = kindOf(job, fact.piece);
   return kind === 'isolationValve' || kind === 'lowerSpool' || kind === 'saddle' || kind === 'chain';

@@ -1,6 +1,7 @@
 import { PSI_PA } from '../units/index.ts';
 import type { RecordField } from '../rig/index.ts';
 import { every, latest } from './recall.ts';
+import { serviceCapped } from './evidence/h08TeeFits.ts';
 import type { Told } from './told.ts';
 
 /** How near a written pressure must come to one that was really read, Pa (one division). */
@@ -27,7 +28,7 @@ export function recordTrue(told: Told, field: RecordField, value: string): boole
     case 'purged':
       return latest(facts, 'service.purged') !== null || value.toLowerCase().includes('small');
     case 'sealed':
-      return latest(facts, 'closing.turned') !== null && latest(facts, 'service.capped') !== null;
+      return latest(facts, 'closing.turned') !== null && serviceCapped(told);
     case 'testMedium':
       return value.toLowerCase().includes('air');
     case 'crew':

@@ -93,7 +93,16 @@ export function standings(facts: readonly Fact[], job: Job): readonly Standing[]
 
 function placed(standing: Standing, kind: KitKind | null): Standing {
   if (kind === null) return standing;
-  if (stacked.has(kind)) return { ...standing, stack: [...standing.stack, kind] };
+  if (stacked.has(kind)) {
+    return {
+      ...standing,
+      stack: [...standing.stack, kind],
+      bleedOpenRad: 0,
+      held: kind === 'rodBarrel' ? false : standing.held,
+      valveOpenRad: kind === 'isolationValve' ? 0 : standing.valveOpenRad,
+      ventOpen: kind === 'testHead' ? 1 : standing.ventOpen,
+    };
+  }
   if (kind === 'saddle') return { ...standing, saddleOn: standing.collarOn ? 'coupling' : 'tee' };
   if (kind === 'splitCollar') return { ...standing, collarOn: true };
   return standing;
@@ -103,7 +112,12 @@ function removed(standing: Standing, kind: KitKind | null): Standing {
   if (kind === null) return standing;
   if (stacked.has(kind)) {
     const at = standing.stack.lastIndexOf(kind);
-    return { ...standing, stack: standing.stack.filter((_, i) => i < at) };
+    return {
+      ...standing,
+      stack: standing.stack.filter((_, i) => i < at),
+      bleedOpenRad: 0,
+      held: kind === 'rodBarrel' ? false : standing.held,
+    };
   }
   if (kind === 'saddle') return { ...standing, saddleOn: 'board', stack: [] };
   if (kind === 'splitCollar') return { ...standing, collarOn: false };

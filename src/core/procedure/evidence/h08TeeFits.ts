@@ -15,10 +15,15 @@ export function teeFits(told: Told): readonly EvidenceItem[] {
   const ready = evenMetal && inspectedOf(told, 'cupGasket') && inspectedOf(told, 'splitCollar');
   return [
     item('gaugeRing', ring?.passes === true, { sweptM: ring?.sweptM ?? 0 }),
-    item('capped', latest(facts, 'service.capped') !== null),
+    item('capped', serviceCapped(told)),
     item('gasket', (on && boltsUp) || (!on && ready), { unevenTurns, limitTurns: limits.tensionerEvenTurns }),
     item('atHand', atHand),
   ];
+}
+
+/** The dead service's end stands capped. */
+export function serviceCapped(told: Told): boolean {
+  return latest(told.facts, 'service.capped') !== null || placedOf(told, 'serviceCap');
 }
 
 function placedOf(told: Told, kind: KitKind): boolean {

@@ -2,6 +2,7 @@ import { recordFields, type LeakPlace, type RecordField } from '../../rig/index.
 import { latest, latestDone } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 import { recordTrue } from '../recordTruth.ts';
+import { serviceCapped } from './h08TeeFits.ts';
 
 /** Handed back: tight at the main's pressure, disconnected, purged, sealed, coated, and written down as it was read. */
 export function handedBack(told: Told): readonly EvidenceItem[] {
@@ -24,7 +25,7 @@ export function handedBack(told: Told): readonly EvidenceItem[] {
     zero(told, 'beside'),
     item('disconnected', latest(facts, 'branch.cut', (f) => f.part === 'through') !== null && teeOut(told)),
     item('purged', purged),
-    item('sealed', closed && latest(facts, 'service.capped') !== null),
+    item('sealed', closed && serviceCapped(told)),
     item('coated', did('coat')),
     item('bondOff', bondOff),
     item('record', untrue === 0, { fieldsMissingOrUntrue: untrue }),

@@ -1,0 +1,41 @@
+import { layOutCase, type JudgedRun } from './case.ts';
+import { charge, hundredths, tally } from './charge.ts';
+import { endedAsIntended, endingOf } from './ending.ts';
+import { AIR_KG_PER_MOL, GAS_KG_PER_MOL } from './ledger.ts';
+import { rules } from './rules/index.ts';
+import type { Assessment } from './types.ts';
+
+/** An assessment but for where the run came from. */
+export type RunAssessment = Omit<Assessment, 'digest' | 'engine'>;
+
+/** Judges a replayed run by its facts, ledger and end. Pure; nothing about speed. */
+export function assess(run: JudgedRun): RunAssessment {
+  const judged = layOutCase(run);
+  const { scenario, ledger } = run;
+  const findings = charge(
+    rules.flatMap((rule) => rule(judged)),
+    scenario.weights,
+  );
+  const headings = tally(findings, scenario.weights);
+  const score = hundredths(Object.values(headings).reduce((sum, heading) => sum + heading.got, 0));
+  const critical = findings.some((finding) => finding.critical);
+  const passed = score >= scenario.cutScore && endedAsIntended(judged);
+  return {
+    verdict: critical ? 'critical' : passed ? 'pass' : 'fail',
+    ending: endingOf(judged),
+    intendedEnding: scenario.intendedEnding,
+    score,
+    headings,
+    findings,
+    holdPoints: judged.holds.map(({ id, outcome, atS }) => ({ id, outcome, atS })),
+    ledger: {
+      toExcavationKg: ledger.toHoleMol * GAS_KG_PER_MOL,
+      throughBleedKg: ledger.throughBleedMol * GAS_KG_PER_MOL,
+      toServiceKg: ledger.toServiceMol * GAS_KG_PER_MOL,
+      airIntoMainKg: ledger.airIntoMainMol * AIR_KG_PER_MOL,
+    },
+    peakLelFraction: run.air.peakLelShare,
+    actions: run.actions,
+    simulatedS: run.clockS,
+  };
+}

@@ -1,0 +1,99 @@
+import { defaultWeights, type Case, type Draft, type Rule } from '../case.ts';
+import { conditionsIn, type Condition } from '../conditions.ts';
+import { endingOf, endedAsIntended, stopIsSupported } from '../ending.ts';
+
+/**
+ * Abnormal conditions: noticed before the work they endanger, and answered rightly. Never how fast. With none in the
+ * job the heading is full, unless the crew stopped a sound job for nothing it could have seen.
+ */
+export const abnormalRules: Rule = (judged) => [
+  ...conditions(judged),
+  ...wentOn(judged),
+  ...workedInAlarm(judged),
+  ...needlessStop(judged),
+];
+
+function conditions(judged: Case): readonly Draft[] {
+  const present = conditionsIn(judged.job);
+  return present.flatMap((condition): Draft[] => {
+    const share = defaultWeights.abnormal / present.length;
+    const endangeredAt = condition.endangeredAt(judged);
+    const noticedAt = condition.noticedAt(judged);
+    const reached = endangeredAt !== null;
+    const atS = judged.facts[endangeredAt ?? judged.facts.length - 1]?.atS ?? judged.run.clockS;
+    const base = {
+      atS,
+      items: [condition.id],
+      causes: [`condition.${condition.id}`, ...condition.causes(judged)],
+    };
+    if (reached && (noticedAt === null || noticedAt > endangeredAt)) {
+      return [{ id: 'abnormalNotNoticed', points: share, ...base }];
+    }
+    if (noticedAt === null || condition.answered(judged)) return [];
+    return [{ id: 'abnormalWrongReaction', points: share * 0.7, ...base }];
+  });
+}
+
+/** Going on where the only right answer is to stop. */
+function wentOn(judged: Case): readonly Draft[] {
+  return conditionsIn(judged.job).flatMap((condition): Draft[] => {
+    const id = criticalId(condition);
+    const at = id === null ? null : condition.endangeredAt(judged);
+    if (id === null || at === null || condition.excused(judged)) return [];
+    const numbers = condition.numbers(judged);
+    const atS = judged.facts[at].atS;
+    return [
+      {
+        id,
+        atS,
+        points: 10,
+        critical: true,
+        numbers,
+        items: [condition.id],
+        causes: [`condition.${condition.id}`],
+      },
+    ];
+  });
+}
+
+function criticalId(condition: Condition): 'wentOnAboveRating' | 'wentOnBossBeyondUse' | null {
+  if (condition.id === 'pressureAboveRating') return 'wentOnAboveRating';
+  return condition.id === 'bossBeyondUse' ? 'wentOnBossBeyondUse' : null;
+}
+
+/** Seconds in which a crew may finish the movement of its hands after the high alarm. */
+const FINISH_HAND_S = 15;
+/** What may still be done under the high alarm: shut, look, tell, leave. */
+const allowed: ReadonlySet<string> = new Set([
+  'leaveHole', 'refer', 'main.isolate', 'valve.turn', 'bleed.turn', 'vent.turn', 'detector.read', 'listen', 'look', 'rod.hold',
+  'withdraw',
+]); // prettier-ignore
+
+/** The high alarm means out and upwind, people first; hands that work on are in the air that burns. */
+function workedInAlarm(judged: Case): readonly Draft[] {
+  let ringingS: number | null = null;
+  let times = 0;
+  let atS = 0;
+  let lelShare = 0;
+  for (const f of judged.facts) {
+    if (f.fact === 'gas.alarm') {
+      ringingS = f.step === 2 ? (ringingS ?? f.atS) : null;
+      lelShare = f.step === 2 ? f.lelShare : lelShare;
+    }
+    if (f.fact !== 'done') continue;
+    if (f.action.kind === 'leaveHole') ringingS = null;
+    if (ringingS === null || f.atS - ringingS < FINISH_HAND_S || allowed.has(f.action.kind)) continue;
+    if (times === 0) atS = f.atS;
+    times += 1;
+  }
+  if (times === 0) return [];
+  const points = Math.min(6, 2 + times);
+  return [{ id: 'workedInAlarm', atS, points, numbers: { times, lelShare }, causes: ['workedInAlarm'] }];
+}
+
+function needlessStop(judged: Case): readonly Draft[] {
+  const ending = endingOf(judged);
+  if (ending !== 'referred' && ending !== 'isolated') return [];
+  if (endedAsIntended(judged) || stopIsSupported(judged)) return [];
+  return [{ id: 'needlessStop', atS: judged.run.clockS, points: defaultWeights.abnormal, causes: ['stop'] }];
+}

@@ -1,0 +1,68 @@
+import { kindOf } from '../../procedure/index.ts';
+import type { Case, Draft, Rule } from '../case.ts';
+
+/** Chamber pressure above the air's from which a joint is under test at all, Pa gauge (5 psi). */
+const UNDER_GAUGE_PA = 34474;
+
+interface Spell {
+  readonly onS: number;
+  readonly offS: number;
+  readonly from: number;
+  readonly to: number;
+  readonly live: boolean;
+}
+
+/**
+ * Each spell of the rod barrel on the stack: its joint is new every time, and what stands in it is opened to the
+ * crew's faces every time it comes off.
+ */
+export const jointRules: Rule = (judged) => {
+  const live = spells(judged).filter((spell) => spell.live);
+  const unchecked = live.filter((spell) => !fluidOn(judged, spell));
+  const uncracked = live.filter((spell) => spell.to < judged.facts.length && !crackChecked(judged, spell));
+  const found: Draft[] = [];
+  if (unchecked.length > 0) {
+    const points = Math.min(2, 0.5 * unchecked.length);
+    const numbers = { times: unchecked.length, of: live.length };
+    found.push({ id: 'newJointUnchecked', atS: unchecked[0].onS, points, numbers, causes: ['newJoint'] });
+  }
+  if (uncracked.length > 0) {
+    const points = Math.min(2.5, 0.5 * uncracked.length);
+    const numbers = { times: uncracked.length, of: live.length };
+    found.push({ id: 'noCrackCheck', atS: uncracked[0].offS, points, numbers, causes: ['crackCheck'] });
+  }
+  return found;
+};
+
+function spells({ facts, job, run }: Case): readonly Spell[] {
+  const found: Spell[] = [];
+  let from: number | null = null;
+  let live = false;
+  const close = (to: number, offS: number): void => {
+    if (from !== null) found.push({ onS: facts[from].atS, offS, from, to, live });
+    from = null;
+  };
+  facts.forEach((f, i) => {
+    if (f.fact === 'piece.placed' && kindOf(job, f.piece) === 'rodBarrel') {
+      from = i;
+      live = false;
+    }
+    if (f.fact === 'valve.turned' && f.differenceGaugePa > UNDER_GAUGE_PA) live = true;
+    if (f.fact === 'piece.removed' && kindOf(job, f.piece) === 'rodBarrel') close(i, f.atS);
+  });
+  close(facts.length, run.clockS);
+  return found;
+}
+
+function fluidOn({ facts }: Case, spell: Spell): boolean {
+  return facts.slice(spell.from, spell.to).some((f) => f.fact === 'leak.looked' && f.at === 'topJoint');
+}
+
+/** Valve shut, bled quiet, shut, and reopened without a puff: only then is it known that the ball holds. */
+function crackChecked({ openings }: Case, spell: Spell): boolean {
+  const over = openings.filter(
+    (o) => o.openedS >= spell.onS && o.openedS <= spell.offS && o.valve === 'shut',
+  );
+  const last = over[over.length - 1];
+  return over.length > 1 && !last.puff && over.some((o) => o.quietFromS !== null);
+}

@@ -1,0 +1,30 @@
+import { highestPumpedGaugePa, latest, firstChamber, tell } from '../../procedure/index.ts';
+import type { Draft, Rule } from '../case.ts';
+
+/** Overshoot told from reading error, Pa (one division). */
+const GAUGE_SLACK_PA = 6894.757;
+
+/** Pressure put into a chamber by hand: enough to prove, never so much that the proof is the hazard. */
+export const proofRules: Rule = ({ facts, limits, job }) => {
+  const found: Draft[] = [];
+  const main =
+    latest(facts, 'gauge.read', (f) => f.gauge === 'main')?.trueGaugePa ?? job.system.mainPressureGaugePa;
+  const highestGaugePa = highestPumpedGaugePa(tell(facts, limits, job), firstChamber);
+  const limitGaugePa = main + limits.overMainPa;
+  if (highestGaugePa > limitGaugePa + GAUGE_SLACK_PA) {
+    const atS = latest(facts, 'pumped')?.atS ?? 0;
+    found.push({
+      id: 'overPumped',
+      atS,
+      points: 2,
+      numbers: { highestGaugePa, limitGaugePa },
+      causes: ['overPumped'],
+    });
+  }
+  const relief = facts.find((f) => f.fact === 'relief.lifted');
+  if (relief?.fact === 'relief.lifted') {
+    const numbers = { headGaugePa: relief.headGaugePa };
+    found.push({ id: 'reliefLifted', atS: relief.atS, points: 2, numbers, causes: ['overPumped'] });
+  }
+  return found;
+};
