@@ -92,7 +92,7 @@ const bodies: readonly FactBody[] = [
   { fact: 'piece.placed', piece: 'seatRing-34', fits: false },
   { fact: 'piece.removed', piece: 'rodBarrel', pressureGaugePa: 241317, thrustN: 1100, gasMol: 0.2 },
   { fact: 'piece.removed', piece: 'rodBarrel', pressureGaugePa: 0, thrustN: 0, gasMol: 0 },
-  { fact: 'joint.turned', joint: 'valve', meant: 'barrel' },
+  { fact: 'joint.turned', joint: 'isolationValve', meant: 'rodBarrel' },
   { fact: 'chain.tapped', chain: 0, settledM: 0.0004 },
   { fact: 'chain.tapped', chain: 1, settledM: 0 },
   { fact: 'tensioner.turned', chain: 0, side: 'left', turns: 0.25, torqueNm: 1.4, legForceN: 800 },

@@ -3,3 +3,4 @@ export * from './hand.ts';
 export * from './felt.ts';
 export * from './drive.ts';
 export { steady } from './steady/index.ts';
+export { hasty } from './hasty.ts';

@@ -64,7 +64,6 @@ export function* bleedAboveValve(crew: Crew): Work {
 /** Puts the rod barrel on with its bleed shut, takes the rod in hand and eases the valve open under it. */
 export function* barrelOnAndOpen(crew: Crew): Work {
   yield* barrelOn(crew);
-  yield* attemptTo(crew, { kind: 'hose.lead', outlet: 'away' });
   yield* act(crew, { kind: 'rod.hold', held: true });
   yield* easeOpen(crew);
   if (!(yield* fluidQuiet(crew, 'topJoint', 15))) throw new StopWork('other');

@@ -41,10 +41,8 @@ export const facts: Catalogue['facts'] = {
     f.pressureGaugePa > 700
       ? `${capital(s.thePiece(f.piece))} came off with ${s.units.pressure(f.pressureGaugePa)} behind it, pushing with ${s.units.force(f.thrustN)}.`
       : `${capital(s.thePiece(f.piece))} is off.`,
-  'joint.turned': (f) =>
-    f.meant === ''
-      ? `The ${f.joint} joint turned.`
-      : `The ${f.joint} joint turned instead of the ${f.meant} one: nothing held it back.`,
+  'joint.turned': (f, s) =>
+    `The joint under ${s.thePiece(f.joint)} turned, and not the one under ${s.thePiece(f.meant)}: nothing held it back.`,
   'chain.tapped': (f, s) =>
     f.settledM > 2e-5
       ? `The links of ${chainNo(f.chain)} settled by about ${s.units.length(f.settledM)}; it has gone slacker.`
@@ -118,8 +116,10 @@ export const facts: Catalogue['facts'] = {
   'gas.ignited': (f) => `The gas took fire at ${percent(f.lelShare)} LEL.`,
   'relief.lifted': (f, s) => `The test head’s relief lifted at ${s.units.pressure(f.headGaugePa)}.`,
   'relief.shut': (f, s) => `The test head’s relief shut again at ${s.units.pressure(f.headGaugePa)}.`,
-  'blow.began': (f, s) => `Gas blows into the hole from the ${f.from}, ${s.units.massFlow(f.kgPerS)}.`,
-  'blow.ended': (f, s) => `The blow from the ${f.from} ended; ${s.units.mass(f.lostKg)} went into the hole.`,
+  'blow.began': (f, s) =>
+    `Gas blows into the hole from the ${nameOf(sources, f.from)}, ${s.units.massFlow(f.kgPerS)}.`,
+  'blow.ended': (f, s) =>
+    `The blow from the ${nameOf(sources, f.from)} ended; ${s.units.mass(f.lostKg)} went into the hole.`,
   'saddle.lifted': (f, s) =>
     `The saddle lifted off its seat: ${s.units.pressure(f.chamberGaugePa)} pushed with ${s.units.force(f.forceN)}.`,
   referred: (f) => `Work is stopped and referred back: ${places.referReasons[f.reason]}.`,
@@ -140,6 +140,30 @@ export const loads: Readonly<Record<string, string>> = {
   tee: 'tee',
   keeper: 'keeper plug',
   closing: 'closing plug',
+  latch: 'latch of the stopper holder',
+  nothing: 'tip, on nothing,',
+};
+
+/** Where gas can blow into the hole, by the opening it comes from. */
+const sources: Readonly<Record<string, string>> = {
+  open: 'open top of the rig',
+  serviceEnd: 'cut end of the service',
+  pilot: 'pilot hole',
+  stub: 'cut end at the tee',
+  bore: 'open tee',
+  plug: 'top of the tee',
+  keeper: 'keeper plug',
+  teeThread: 'tee’s thread in the coupling',
+  closing: 'open coupling',
+  seat: 'saddle’s seat',
+  gland: 'rod’s gland',
+  relief: 'relief of the test head',
+  bleed: 'bleed hose',
+  pumpCheck: 'hand pump',
+  'joint:isolationValve': 'joint below the isolation valve',
+  'joint:lowerSpool': 'joint of the lower spool',
+  'joint:upperSpool': 'joint of the upper spool',
+  'joint:top': 'joint of the piece on top',
 };
 
 const cut: Readonly<Record<string, string>> = {
