@@ -120,10 +120,35 @@ function nodeOf(nodes: ReadonlyMap<string, number>, id: string): number {
   return node;
 }
 
+type Room = Omit<Scratch, 'mixture'>;
+
+/** Work space is kept by size: networks of one size share it, since nothing in it outlives a step. */
+const rooms = new Map<number, Room>();
+
 function scratchFor(network: Network): Scratch {
   const cells = network.cells.length;
-  const nodes = cells + network.boundaries.length;
   const links = network.links.length;
+  const nodes = cells + network.boundaries.length;
+  const key = (cells * 1024 + nodes) * 1024 + links;
+  let room = rooms.get(key);
+  if (room === undefined) {
+    room = roomFor(cells, nodes, links);
+    rooms.set(key, room);
+  }
+  return {
+    ...room,
+    mixture: {
+      fraction: 0,
+      molarMassKgPerMol: network.air.molarMassKgPerMol,
+      molarMassSlope: network.gas.molarMassKgPerMol - network.air.molarMassKgPerMol,
+      viscosityPaS: network.air.viscosityPaS,
+      viscositySlope: network.gas.viscosityPaS - network.air.viscosityPaS,
+      rt: GAS_CONSTANT * network.temperatureK,
+    },
+  };
+}
+
+function roomFor(cells: number, nodes: number, links: number): Room {
   const four = (size: number): Float64Array[] => [0, 1, 2, 3].map(() => new Float64Array(size));
   return {
     pressurePa: new Float64Array(nodes),
@@ -135,14 +160,6 @@ function scratchFor(network: Network): Scratch {
       slopes: new Float64Array(8 * links),
       airByTime: new Float64Array(links),
       gasByTime: new Float64Array(links),
-    },
-    mixture: {
-      fraction: 0,
-      molarMassKgPerMol: network.air.molarMassKgPerMol,
-      molarMassSlope: network.gas.molarMassKgPerMol - network.air.molarMassKgPerMol,
-      viscosityPaS: network.air.viscosityPaS,
-      viscositySlope: network.gas.viscosityPaS - network.air.viscosityPaS,
-      rt: GAS_CONSTANT * network.temperatureK,
     },
     flowAt: { molPerS: 0, byFrom: 0, byTo: 0, byFraction: 0 },
     matrix: new Matrix(2 * cells),

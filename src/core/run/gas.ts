@@ -106,3 +106,29 @@ export function holeLevelDb(view: GasView): number {
 }
 
 export const streetDb = c.streetNoiseDb.value;
+
+/** Openings that differ by less than this share are taken as the same: a fortieth of what a gauge tells in an hour. */
+const ALIKE_SHARE = 1e-3;
+
+/** True when two networks have the same cells and links and openings that hardly differ. */
+export function alike(a: Network, b: Network): boolean {
+  if (a.cells.length !== b.cells.length || a.links.length !== b.links.length) return false;
+  for (let i = 0; i < a.cells.length; i += 1) {
+    if (a.cells[i].id !== b.cells[i].id || a.cells[i].volumeM3 !== b.cells[i].volumeM3) return false;
+  }
+  for (let i = 0; i < a.boundaries.length; i += 1) {
+    if (a.boundaries[i].pressureAbsPa !== b.boundaries[i].pressureAbsPa) return false;
+  }
+  return a.links.every((link, i) => alikeLinks(link, b.links[i]));
+}
+
+function alikeLinks(a: Network['links'][number], b: Network['links'][number]): boolean {
+  if (a.id !== b.id || a.law !== b.law || a.from !== b.from || a.to !== b.to) return false;
+  if (a.law === 'slot' && b.law === 'slot') return near(a.gapM, b.gapM) && near(a.lengthM, b.lengthM);
+  if (a.law === 'orifice' && b.law === 'orifice') return near(a.cdAM2, b.cdAM2);
+  return a.law !== 'source' || b.law !== 'source' || a.molPerS === b.molPerS;
+}
+
+function near(a: number, b: number): boolean {
+  return Math.abs(a - b) <= ALIKE_SHARE * Math.max(Math.abs(a), Math.abs(b));
+}

@@ -1,7 +1,7 @@
-import { ageBy, layOut, move, type Fact, type FactBody, type RigState } from '../rig/index.ts';
+import { ageBy, layOut, move, type Fact, type FactBody, type RigState, type Sense } from '../rig/index.ts';
 import { tellProcedure } from './tell.ts';
 import { senseOf } from './sense.ts';
-import { viewGas } from './gas.ts';
+import { alike, ready, type GasView } from './gas.ts';
 import type { Crossing, Pending } from './step.ts';
 import { refit } from './transfer.ts';
 import type { EarState, Ledger, RunState } from './types.ts';
@@ -9,8 +9,8 @@ import type { EarState, Ledger, RunState } from './types.ts';
 /** Takes a worked-out step: gas, air, ledger and ear move to its end, and what it crossed happens. */
 export function settle(run: RunState, pending: Pending): RunState {
   const moved = book(run, pending);
-  if (pending.crossing !== null) return cross(moved, pending.crossing);
-  return pending.step.endS >= run.markS ? atMark(moved) : moved;
+  if (pending.crossing !== null) return cross(moved, pending.crossing, pending.view);
+  return pending.step.endS >= run.markS ? atMark(moved, pending.view) : moved;
 }
 
 /** Books a step without looking at thresholds or marks: the gas is where it is, the ledger knows how it got there. */
@@ -77,13 +77,12 @@ function closureAfter(run: RunState, { step }: Pending): { throughputMol: number
     before += run.gas.airMol[i] + run.gas.gasMol[i];
     after += step.contents.airMol[i] + step.contents.gasMol[i];
   }
-  const cells = new Set(run.network.cells.map((cell) => cell.id));
-  for (let i = 0; i < run.network.links.length; i += 1) {
-    const link = run.network.links[i];
+  const { from, to, cellCount, linkCount } = ready(run.network);
+  for (let i = 0; i < linkCount; i += 1) {
     const mol = step.linkAirMol[i] + step.linkGasMol[i];
     through += Math.abs(mol);
-    if (cells.has(link.to)) net += mol;
-    if (cells.has(link.from)) net -= mol;
+    if (to[i] < cellCount) net += mol;
+    if (from[i] < cellCount) net -= mol;
   }
   const throughputMol = run.throughputMol + through;
   const scale = throughputMol + before;
@@ -104,37 +103,37 @@ export function relay(run: RunState, rig: RigState, atS: number): RunState {
   return { ...refitted, sinceS: atS, markS: atS + FIRST_MARK_S };
 }
 
-/** Marks after an action: a quarter of a second, then doubling, then every ten seconds. */
+/**
+ * Marks after an action: a quarter of a second, then doubling; no wider than ten seconds while the seals still
+ * change, and a minute once they do not.
+ */
 export const FIRST_MARK_S = 0.25;
 const WIDEST_MARK_S = 10;
-
-function nextMarkS(run: RunState, atS: number): number {
-  const since = atS - run.sinceS;
-  return atS + Math.max(FIRST_MARK_S, Math.min(WIDEST_MARK_S, since));
-}
+const WIDEST_STILL_MARK_S = 60;
 
 /** At a mark the seals are looked at again, with pressure and age as they are now. */
-function atMark(run: RunState): RunState {
+function atMark(run: RunState, view: GasView): RunState {
   const atS = run.gas.atS;
-  const contents = { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] };
-  const sense = senseOf(run, viewGas(run.network, contents, atS), atS, run.air);
-  const rig = ageBy(run.rig, sense, Math.min(WIDEST_MARK_S, Math.max(FIRST_MARK_S, (atS - run.sinceS) / 2)));
+  const sense = senseOf(run, view, atS, run.air);
+  const since = Math.max(FIRST_MARK_S, atS - run.sinceS);
+  const rig = ageBy(run.rig, sense, Math.min(WIDEST_MARK_S, since / 2));
+  const laid = layOut(rig, sense);
+  const still = rig === run.rig && alike(run.network, laid);
+  const markS = atS + Math.min(still ? WIDEST_STILL_MARK_S : WIDEST_MARK_S, since);
   const pumping = rig.testHead.pumpUntilS > atS;
-  const markS = nextMarkS(run, atS);
   return {
     ...run,
     rig,
-    network: layOut(rig, sense),
+    network: still ? run.network : laid,
     markS: pumping ? Math.min(markS, rig.testHead.pumpUntilS) : markS,
   };
 }
 
-function cross(run: RunState, crossing: Crossing): RunState {
+function cross(run: RunState, crossing: Crossing, view: GasView): RunState {
+  const sense = senseOf(run, view, run.gas.atS, run.air);
   const atS = run.gas.atS;
   switch (crossing.kind) {
     case 'moves': {
-      const contents = { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] };
-      const sense = senseOf(run, viewGas(run.network, contents, atS), atS, run.air);
       const { rig, facts } = move(run.rig, crossing.what, sense);
       return raise(relay(run, rig, atS), atS, facts);
     }
@@ -148,20 +147,20 @@ function cross(run: RunState, crossing: Crossing): RunState {
       return { ...run, ear: { ...run.ear, hissSinceS: atS } };
     case 'quiet': {
       const hissedS = atS - (run.ear.hissSinceS ?? atS);
-      const aboveGaugePa = senseOf(run, viewGas(run.network, { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] }, atS), atS, run.air).gaugePa('above'); // prettier-ignore
+      const aboveGaugePa = sense.gaugePa('above');
       return raise({ ...run, ear: { ...run.ear, hissSinceS: null } }, atS, [
         { fact: 'bleed.quiet', hissedS, aboveGaugePa },
       ]);
     }
     case 'relief': {
-      const headGaugePa = senseOf(run, viewGas(run.network, { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] }, atS), atS, run.air).gaugePa('above'); // prettier-ignore
+      const headGaugePa = sense.gaugePa('above');
       const fact = crossing.lifted ? 'relief.lifted' : 'relief.shut';
       return raise({ ...run, ear: { ...run.ear, reliefLifted: crossing.lifted } }, atS, [
         { fact, headGaugePa },
       ]);
     }
     case 'saddle':
-      return saddleMoves(run, crossing.lifted, atS);
+      return saddleMoves(run, crossing.lifted, sense);
     case 'blow':
       return blows(run, crossing.from, crossing.kgPerS, atS);
     case 'flammable':
@@ -169,11 +168,12 @@ function cross(run: RunState, crossing: Crossing): RunState {
   }
 }
 
-function saddleMoves(run: RunState, up: boolean, atS: number): RunState {
+function saddleMoves(run: RunState, up: boolean, sense: Sense): RunState {
+  const { atS } = sense;
   const heard = { ...run, ear: { ...run.ear, saddleLifted: up } };
   const laid = relay(heard, run.rig, atS);
   if (!up) return laid;
-  const chamberGaugePa = senseOf(run, viewGas(run.network, { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] }, atS), atS, run.air).gaugePa('chamber'); // prettier-ignore
+  const chamberGaugePa = sense.gaugePa('chamber');
   return raise(laid, atS, [{ fact: 'saddle.lifted', chamberGaugePa, forceN: chamberGaugePa * 1.257e-3 }]);
 }
 
