@@ -6,18 +6,45 @@ import * as v from 'valibot';
  */
 
 export const siteTasks = [
-  'readOrder', 'traceAtMain', 'traceAtMeter', 'permit', 'ignitionCleared', 'extinguisher', 'barricade', 'ladder',
-  'shoring', 'callGasControl', 'findShutoff', 'shutCustomer', 'tagCustomer', 'checkFarFeed', 'bringRig', 'bringSpares',
-  'secondPerson', 'supportPipe', 'coat', 'cover',
-] as const; // prettier-ignore
+  'readOrder',
+  'traceAtMain',
+  'traceAtMeter',
+  'permit',
+  'ignitionCleared',
+  'extinguisher',
+  'barricade',
+  'ladder',
+  'shoring',
+  'callGasControl',
+  'findShutoff',
+  'shutCustomer',
+  'tagCustomer',
+  'checkFarFeed',
+  'bringRig',
+  'bringSpares',
+  'secondPerson',
+  'supportPipe',
+  'coat',
+  'cover',
+] as const;
 export type SiteTask = (typeof siteTasks)[number];
 
 export const lookPlaces = ['boss', 'coupling', 'wall', 'wrap', 'downBore', 'gasketSeat', 'chains'] as const;
 export type LookPlace = (typeof lookPlaces)[number];
 
 export const leakPlaces = [
-  'plug', 'teeThread', 'weld', 'keeper', 'seat', 'valveJoint', 'spoolJoint', 'topJoint', 'gland', 'closingPlug', 'cutEnd',
-] as const; // prettier-ignore
+  'plug',
+  'teeThread',
+  'weld',
+  'keeper',
+  'seat',
+  'valveJoint',
+  'spoolJoint',
+  'topJoint',
+  'gland',
+  'closingPlug',
+  'cutEnd',
+] as const;
 export type LeakPlace = (typeof leakPlaces)[number];
 
 export const measures = ['stackHeight', 'seatToBoss', 'bossToPort', 'tipOffset'] as const;
@@ -47,13 +74,31 @@ export const holdPointIds = [
 ] as const;
 export type HoldPointId = (typeof holdPointIds)[number];
 export const referReasons = [
-  'pressureAboveRating', 'bossBeyondUse', 'wallUnsound', 'suspectWrap', 'wrongService', 'outOfRange', 'plugSeized',
-  'proofFails', 'stopFails', 'valvePassing', 'gasInHole', 'other',
-] as const; // prettier-ignore
+  'pressureAboveRating',
+  'bossBeyondUse',
+  'wallUnsound',
+  'suspectWrap',
+  'wrongService',
+  'outOfRange',
+  'plugSeized',
+  'proofFails',
+  'stopFails',
+  'valvePassing',
+  'gasInHole',
+  'other',
+] as const;
 export type ReferReason = (typeof referReasons)[number];
 export const recordFields = [
-  'mainPressure', 'proof1', 'proof2', 'leakTest', 'disconnected', 'purged', 'sealed', 'testMedium', 'crew',
-] as const; // prettier-ignore
+  'mainPressure',
+  'proof1',
+  'proof2',
+  'leakTest',
+  'disconnected',
+  'purged',
+  'sealed',
+  'testMedium',
+  'crew',
+] as const;
 export type RecordField = (typeof recordFields)[number];
 
 const piece = v.pipe(v.string(), v.maxLength(42));

@@ -1,6 +1,15 @@
 import type {
-  Action, DetectorPlace, GaugeName, HoldPointId, LeakPlace, LookPlace, Measure, RecordField, ReferReason, SiteTask,
-} from './actions.ts'; // prettier-ignore
+  Action,
+  DetectorPlace,
+  GaugeName,
+  HoldPointId,
+  LeakPlace,
+  LookPlace,
+  Measure,
+  RecordField,
+  ReferReason,
+  SiteTask,
+} from './actions.ts';
 import type { Ending } from './state.ts';
 
 /**
@@ -14,28 +23,67 @@ export type FactBody =
   | { readonly fact: 'done'; readonly action: Action }
   | { readonly fact: 'site.done'; readonly task: SiteTask }
   | { readonly fact: 'detector.bumped'; readonly passed: boolean }
-  | { readonly fact: 'detector.read'; readonly where: DetectorPlace; readonly lelShare: number; readonly trueLelShare: number; readonly oxygenShare: number } // prettier-ignore
+  | {
+      readonly fact: 'detector.read';
+      readonly where: DetectorPlace;
+      readonly lelShare: number;
+      readonly trueLelShare: number;
+      readonly oxygenShare: number;
+    }
   | { readonly fact: 'gauge.zeroed'; readonly gauge: GaugeName }
-  | { readonly fact: 'gauge.read'; readonly gauge: GaugeName; readonly readingGaugePa: number; readonly trueGaugePa: number; readonly zeroed: boolean; readonly under: ProofConditions } // prettier-ignore
+  | {
+      readonly fact: 'gauge.read';
+      readonly gauge: GaugeName;
+      readonly readingGaugePa: number;
+      readonly trueGaugePa: number;
+      readonly zeroed: boolean;
+      readonly under: ProofConditions;
+    }
   | { readonly fact: 'looked'; readonly at: LookPlace; readonly saw: Sight }
   | { readonly fact: 'listened'; readonly levelDb: number; readonly heard: boolean }
   | { readonly fact: 'measured'; readonly what: Measure; readonly readingM: number; readonly trueM: number }
   | { readonly fact: 'cleaned'; readonly at: string }
   | { readonly fact: 'marked'; readonly at: string }
-  | { readonly fact: 'leak.looked'; readonly at: LeakPlace; readonly bubbles: Bubbles; readonly gasMolPerS: number; readonly watchS: number; readonly pressureGaugePa: number } // prettier-ignore
+  | {
+      readonly fact: 'leak.looked';
+      readonly at: LeakPlace;
+      readonly bubbles: Bubbles;
+      readonly gasMolPerS: number;
+      readonly watchS: number;
+      readonly pressureGaugePa: number;
+    }
   | { readonly fact: 'piece.inspected'; readonly piece: string; readonly found: readonly string[] }
   | { readonly fact: 'piece.rejected'; readonly piece: string; readonly doubtful: boolean }
   | { readonly fact: 'piece.placed'; readonly piece: string; readonly fits: boolean }
-  | { readonly fact: 'piece.removed'; readonly piece: string; readonly pressureGaugePa: number; readonly thrustN: number; readonly gasMol: number } // prettier-ignore
+  | {
+      readonly fact: 'piece.removed';
+      readonly piece: string;
+      readonly pressureGaugePa: number;
+      readonly thrustN: number;
+      readonly gasMol: number;
+    }
   /** A joint other than the meant one turned, for want of hold-back. */
   | { readonly fact: 'joint.turned'; readonly joint: string; readonly meant: string }
   | { readonly fact: 'chain.tapped'; readonly chain: number; readonly settledM: number }
-  | { readonly fact: 'tensioner.turned'; readonly chain: number; readonly side: 'left' | 'right'; readonly turns: number; readonly torqueNm: number; readonly legForceN: number } // prettier-ignore
+  | {
+      readonly fact: 'tensioner.turned';
+      readonly chain: number;
+      readonly side: 'left' | 'right';
+      readonly turns: number;
+      readonly torqueNm: number;
+      readonly legForceN: number;
+    }
   | { readonly fact: 'chain.released'; readonly forceN: number; readonly chamberGaugePa: number }
   | { readonly fact: 'valve.turned'; readonly openRad: number; readonly differenceGaugePa: number }
   | { readonly fact: 'vent.turned'; readonly open: number; readonly aboveGaugePa: number }
   | { readonly fact: 'pumped'; readonly strokes: number; readonly headGaugePa: number }
-  | { readonly fact: 'bleed.turned'; readonly openRad: number; readonly aboveGaugePa: number; readonly puff: boolean; readonly levelDb: number } // prettier-ignore
+  | {
+      readonly fact: 'bleed.turned';
+      readonly openRad: number;
+      readonly aboveGaugePa: number;
+      readonly puff: boolean;
+      readonly levelDb: number;
+    }
   /** The bleed hissed so that it could be heard, until now. */
   | { readonly fact: 'bleed.quiet'; readonly hissedS: number; readonly aboveGaugePa: number }
   | { readonly fact: 'rod.moved'; readonly travelM: number; readonly feltN: number }
@@ -60,7 +108,12 @@ export type FactBody =
       readonly torqueNm: number;
       readonly sinceMark: number;
     }
-  | { readonly fact: 'plug.free'; readonly chamberClosed: boolean; readonly differenceGaugePa: number; readonly thrustN: number } // prettier-ignore
+  | {
+      readonly fact: 'plug.free';
+      readonly chamberClosed: boolean;
+      readonly differenceGaugePa: number;
+      readonly thrustN: number;
+    }
   | {
       readonly fact: 'tee.turned';
       readonly turnsBack: number;
@@ -69,7 +122,13 @@ export type FactBody =
     }
   | { readonly fact: 'tee.free'; readonly chamberClosed: boolean; readonly thrustN: number }
   | { readonly fact: 'tee.strained'; readonly turns: number }
-  | { readonly fact: 'keeper.turned'; readonly engagedTurns: number; readonly torqueNm: number; readonly heldBack: boolean; readonly gapM: number } // prettier-ignore
+  | {
+      readonly fact: 'keeper.turned';
+      readonly engagedTurns: number;
+      readonly torqueNm: number;
+      readonly heldBack: boolean;
+      readonly gapM: number;
+    }
   | {
       readonly fact: 'stopper.squeezed';
       readonly torqueNm: number;
@@ -85,9 +144,20 @@ export type FactBody =
       readonly holdsN: number;
     }
   | { readonly fact: 'stopper.dropped'; readonly into: 'main' | 'tee' | 'valve' }
-  | { readonly fact: 'closing.turned'; readonly engagedTurns: number; readonly torqueNm: number; readonly crossed: boolean } // prettier-ignore
+  | {
+      readonly fact: 'closing.turned';
+      readonly engagedTurns: number;
+      readonly torqueNm: number;
+      readonly crossed: boolean;
+    }
   | { readonly fact: 'collarBolt.turned'; readonly bolts: readonly [number, number] }
-  | { readonly fact: 'branch.cut'; readonly part: string; readonly pressureGaugePa: number; readonly bonded: boolean; readonly gasFlowMolPerS: number } // prettier-ignore
+  | {
+      readonly fact: 'branch.cut';
+      readonly part: string;
+      readonly pressureGaugePa: number;
+      readonly bonded: boolean;
+      readonly gasFlowMolPerS: number;
+    }
   | { readonly fact: 'gaugeRing.tried'; readonly passes: boolean; readonly sweptM: number }
   | { readonly fact: 'service.purged' }
   | { readonly fact: 'service.capped' }

@@ -45,6 +45,8 @@ export const systemSchema = v.strictObject({
   service: v.strictObject({
     nps: teeSizeSchema,
     lengthM: positive(200),
+    /** The curb valve stands shut before the crew comes; their task is then to find it so and tag it. */
+    curbShut: v.boolean(),
     /** Effective opening past the shut curb valve from a far feed, m² (0: dead end). */
     curbPassingCdAM2: positive(1e-4),
     /** Pressure beyond the curb valve, Pa gauge: 0 when the house is off. */
@@ -68,10 +70,29 @@ export const siteSchema = v.strictObject({
 });
 
 export const kitKinds = [
-  'seatRing', 'saddle', 'cradleBlock', 'chain', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead',
-  'rodBarrel', 'socket', 'stopperHolder', 'magnet', 'depthCollar', 'boreStopper', 'keeperPlug', 'cupGasket',
-  'splitCollar', 'closingPlug', 'valveCap', 'gaugeRing', 'serviceCap',
-] as const; // prettier-ignore
+  'seatRing',
+  'saddle',
+  'cradleBlock',
+  'chain',
+  'isolationValve',
+  'lowerSpool',
+  'upperSpool',
+  'sightCap',
+  'testHead',
+  'rodBarrel',
+  'socket',
+  'stopperHolder',
+  'magnet',
+  'depthCollar',
+  'boreStopper',
+  'keeperPlug',
+  'cupGasket',
+  'splitCollar',
+  'closingPlug',
+  'valveCap',
+  'gaugeRing',
+  'serviceCap',
+] as const;
 export type KitKind = (typeof kitKinds)[number];
 
 /**

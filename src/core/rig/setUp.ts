@@ -29,7 +29,7 @@ export function setUp(job: Job): RigState {
       detectorBumped: false,
       detectorAt: 'hole',
       bonded: { tee: false, service: false },
-      curbOpen: true,
+      curbOpen: !job.system.service.curbShut,
       inHole: true,
       mainIsolated: false,
       record: {},

@@ -43,9 +43,24 @@ export function could(run: RunState, action: Action): Hindrance | null {
 }
 
 const gasKeys = [
-  'plug', 'tee', 'branch', 'seatRing', 'collar', 'saddle', 'chains', 'stack', 'valve', 'testHead', 'bleed', 'hose',
-  'rod', 'stopper', 'keeper', 'closing', 'ending',
-] as const satisfies readonly (keyof RigState)[]; // prettier-ignore
+  'plug',
+  'tee',
+  'branch',
+  'seatRing',
+  'collar',
+  'saddle',
+  'chains',
+  'stack',
+  'valve',
+  'testHead',
+  'bleed',
+  'hose',
+  'rod',
+  'stopper',
+  'keeper',
+  'closing',
+  'ending',
+] as const satisfies readonly (keyof RigState)[];
 
 function touchesGas(before: RigState, after: RigState): boolean {
   return (

@@ -90,10 +90,20 @@ function placeOther(rig: RigState, piece: KitPiece): Outcome {
       if (rig.saddle.on !== 'board') return 'covered';
       if (rig.tee.at === 'coupling' || rig.closing.at !== 'board') return 'occupied';
       return fitted(
-        { ...rig, closing: { piece: piece.id, at: 'coupling', engagedTurns: 4.6, torqueNm: 3, crossed: false, threadFound: true } },
+        {
+          ...rig,
+          closing: {
+            piece: piece.id,
+            at: 'coupling',
+            engagedTurns: 4.6,
+            torqueNm: 3,
+            crossed: false,
+            threadFound: true,
+          },
+        },
         piece,
         fitsTee,
-      ); // prettier-ignore
+      );
     case 'depthCollar':
       return fitted(rig, piece, true);
     default:

@@ -112,9 +112,13 @@ function loadWith(rig: RigState, id: string): Outcome {
       if (tip !== 'socket') return 'wrongTip';
       if (rig.kit[rig.rod.tip].trueSize !== piece.trueSize) return 'doesNotFit';
       return did(
-        { ...on, keeper: { ...on.keeper, piece: id, at: 'rod', engagedTurns: 0, torqueNm: 0 }, rod: { ...on.rod, load: 'keeper' } },
+        {
+          ...on,
+          keeper: { ...on.keeper, piece: id, at: 'rod', engagedTurns: 0, torqueNm: 0 },
+          rod: { ...on.rod, load: 'keeper' },
+        },
         fact,
-      ); // prettier-ignore
+      );
     case 'closingPlug':
       if (tip !== 'socket') return 'wrongTip';
       if (rig.kit[rig.rod.tip].trueSize !== piece.trueSize) return 'doesNotFit';

@@ -61,7 +61,11 @@ export const seatActs: Acts<'chain.hook' | 'chain.tap' | 'tensioner.turn' | 'col
       } as const,
     ];
     if (turns < 0 && now <= 0 && endLoadN(rig, sense.gaugePa('chamber')) > 100) {
-      const released = { fact: 'chain.released', forceN: seating(rig).clampN / 2, chamberGaugePa: sense.gaugePa('chamber') } as const; // prettier-ignore
+      const released = {
+        fact: 'chain.released',
+        forceN: seating(rig).clampN / 2,
+        chamberGaugePa: sense.gaugePa('chamber'),
+      } as const;
       return did(turned, ...facts, released);
     }
     return did(turned, ...facts);
