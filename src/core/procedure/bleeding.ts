@@ -41,7 +41,6 @@ export function openings(told: Told): readonly Opening[] {
   let current: Draft | null = null;
   let shutSinceS: number | null = null;
   let heldSinceShut = true;
-  let wasOpen = false;
   const close = (atS: number): void => {
     if (current) current.untilS = atS;
     current = null;
@@ -53,6 +52,7 @@ export function openings(told: Told): readonly Opening[] {
     switch (fact.fact) {
       case 'bleed.turned': {
         const isOpen = fact.openRad > 0;
+        const wasOpen = i > 0 && told.stood[i - 1].bleedOpenRad > 0;
         if (isOpen && !wasOpen) {
           current = begin(fact.atS, fact.puff, fact.aboveGaugePa, standing, shutSinceS, heldSinceShut);
           found.push(current);
@@ -64,7 +64,6 @@ export function openings(told: Told): readonly Opening[] {
           shutSinceS = fact.atS;
           heldSinceShut = standing.held;
         }
-        wasOpen = isOpen;
         return;
       }
       case 'bleed.quiet':

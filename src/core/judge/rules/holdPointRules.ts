@@ -24,10 +24,19 @@ function draftOf(hold: HoldJudgement, points: number, endS: number): Draft {
     points,
     critical: hold.critical,
     holdPoint: hold.id,
-    numbers: Object.assign({ weight: hold.weight }, ...hold.wanting.map((one) => one.numbers)),
+    numbers: numbersOf(hold),
     items: hold.wanting.map((one) => one.id),
     causes: [hold.id, ...hold.wanting.map((one) => `${hold.id}.${one.id}`)],
   };
+}
+
+/** The numbers of every wanting requirement, each under its requirement's name: `quiet.quietS`. */
+function numbersOf(hold: HoldJudgement): Record<string, number> {
+  const numbers: Record<string, number> = { weight: hold.weight };
+  for (const one of hold.wanting) {
+    for (const [name, value] of Object.entries(one.numbers)) numbers[`${one.id}.${name}`] = value;
+  }
+  return numbers;
 }
 
 function idOf(hold: HoldJudgement): Draft['id'] {
