@@ -27,6 +27,8 @@ export interface SittingView {
   /** Stretches given up by going back. */
   readonly abandoned: readonly (readonly Sample[])[];
   readonly refusal: Refusal | null;
+  /** Something asked for is still being written or done. */
+  readonly busy: boolean;
   /** Why the last event could not be kept, or null. */
   readonly trouble: string | null;
 }
@@ -76,7 +78,7 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
   let refusal: Refusal | null = null;
   let trouble: string | null = null;
   let queue: Promise<void> = Promise.resolve();
-  let writing = false;
+  let waiting = 0;
   let shown: SittingView | null = null;
 
   const phase = (): Phase => phaseOf(actor.getSnapshot().value);
@@ -151,15 +153,16 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
 
   /** One change after the other; the clock stands while one is being written. */
   function enqueue(work: () => Promise<void>): Promise<void> {
+    waiting += 1;
+    changed();
     queue = queue.then(async () => {
-      writing = true;
       trouble = null;
       try {
         await work();
       } catch (reason) {
         trouble = reason instanceof Error ? reason.message : String(reason);
       } finally {
-        writing = false;
+        waiting -= 1;
         changed();
       }
     });
@@ -189,6 +192,7 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
         trace,
         abandoned,
         refusal,
+        busy: waiting > 0,
         trouble,
       };
       return shown;
@@ -229,7 +233,7 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
     },
     tick(realS) {
       const now = phase();
-      if (writing || (now !== 'running' && now !== 'hurried') || realS <= 0) return;
+      if (waiting > 0 || (now !== 'running' && now !== 'hurried') || realS <= 0) return;
       const before = run.facts.length;
       pass(run.clockS + realS * pace, never);
       if (now === 'hurried' && run.facts.slice(before).some(startles)) {

@@ -1,7 +1,7 @@
 import { tell } from '../words/index.ts';
 import { lastFact } from './felt.ts';
 import type { Grip, Row, Rows } from './offer.ts';
-import { legTurns, turnOffers } from './steps.ts';
+import { legTurns, slackTurns, turnOffers } from './steps.ts';
 
 const letters = ['A', 'B'] as const;
 
@@ -13,7 +13,7 @@ function tensionerRow({ run, units }: Grip, chain: 0 | 1, side: 'left' | 'right'
     feels: felt === null ? undefined : tell('feels.torque', { torque: units.fingerTorque(felt.torqueNm) }),
     offers: [
       ...turnOffers(legTurns, 1, action, (turns) => tell('do.tighter', { turns })),
-      ...turnOffers(legTurns, -1, action, (turns) => tell('do.slacker', { turns })),
+      ...turnOffers(slackTurns, -1, action, (turns) => tell('do.slacker', { turns })),
     ],
   };
 }
@@ -64,7 +64,7 @@ export const headRows: Rows = () => [
     name: tell('row.pump'),
     offers: [
       { name: tell('do.stroke'), action: { kind: 'pump.stroke', strokes: 1 } },
-      { name: tell('do.strokes', { n: 3 }), action: { kind: 'pump.stroke', strokes: 3 } },
+      { name: tell('do.strokes', { n: 5 }), action: { kind: 'pump.stroke', strokes: 5 } },
       { name: tell('do.strokes', { n: 10 }), action: { kind: 'pump.stroke', strokes: 10 } },
     ],
   },

@@ -24,6 +24,13 @@ export const rodRows: Rows = ({ run, units }) => {
       ],
     },
     {
+      name: tell('row.tip'),
+      offers: [
+        { name: tell('do.unload'), action: { kind: 'rod.load', piece: null } },
+        { name: tell('do.unfit'), action: { kind: 'rod.fit', tip: null } },
+      ],
+    },
+    {
       name: tell('row.rod.down'),
       feels: feltPush,
       offers: [

@@ -9,6 +9,7 @@ import {
 } from '../../core/rig/index.ts';
 import { tell } from '../words/index.ts';
 import { lastFact } from './felt.ts';
+import { ruleFigure } from './rule.ts';
 import type { Rows } from './offer.ts';
 
 /** Gauges read and written down, the detector held somewhere. */
@@ -71,7 +72,7 @@ export const measureRows: Rows = ({ run, words, units }) => [
     name: tell('row.measure'),
     offers: measures.map((what) => {
       const last = lastFact(run.facts, 'measured', (fact) => fact.what === what);
-      const read = last === null ? '' : ` (${units.length(last.readingM)})`;
+      const read = last === null ? '' : ` (${ruleFigure(last.readingM, units)})`;
       return {
         name: `${words.measures[what]}${read}`,
         action: { kind: 'measure', what },

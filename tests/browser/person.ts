@@ -1,0 +1,87 @@
+import type { App } from './harness.ts';
+
+/** A crew member at the keyboard: finds things by the words on the screen and knows only what the screen says. */
+export interface Person {
+  readonly app: App;
+  /** Puts hands on a thing: the tab of that name. */
+  on(thing: string): Promise<void>;
+  /** Presses a button by keyboard and returns what the log says came of it, newest last. Fails when hindered. */
+  act(button: string): Promise<string[]>;
+  /** The same, where the hand may be hindered: null then. */
+  attempt(button: string): Promise<string[] | null>;
+  /** Acts one after the other. */
+  acts(...buttons: string[]): Promise<void>;
+  /** Acts until what came of it answers; fails after so many. */
+  actUntil(button: string, answer: RegExp, most: number): Promise<string>;
+  /** What a gauge shows, in the units chosen; 0 while it is not on the rig. */
+  gauge(name: string): Promise<number>;
+  /** Seconds on the simulated clock. */
+  clock(): Promise<number>;
+}
+
+const gaugeText = (name: string): string =>
+  `(() => [...document.querySelectorAll('figure')].map((one) => one.innerText).find((text) => text.includes(${JSON.stringify(name)})) ?? '')()`;
+
+/** The first number in a text. */
+export function figureIn(text: string, pattern: RegExp): number {
+  const found = pattern.exec(text)?.[1];
+  if (found === undefined) throw new Error(`No figure ${String(pattern)} in "${text}"`);
+  return Number(found);
+}
+
+export function personAt(app: App): Person {
+  let lastTop = '';
+
+  async function readLog(): Promise<string[]> {
+    await app.page.waitForFunction(
+      () => document.querySelector('main')?.getAttribute('aria-busy') === 'false',
+    );
+    return app.page.evaluate(() =>
+      [...document.querySelectorAll('[role=log] p')].map((line) =>
+        (line as HTMLElement).innerText.replace(/\s+/g, ' '),
+      ),
+    );
+  }
+
+  async function attempt(button: string): Promise<string[] | null> {
+    await app.pressByKey('button', button);
+    const lines = await readLog();
+    const hindered = lines[0]?.includes('Not done:') ?? false;
+    const happened = hindered ? lines.slice(1) : lines;
+    const known = happened.indexOf(lastTop);
+    lastTop = happened[0] ?? '';
+    return hindered ? null : happened.slice(0, known === -1 ? undefined : known).reverse();
+  }
+
+  async function act(button: string): Promise<string[]> {
+    const lines = await attempt(button);
+    if (lines === null) throw new Error(`"${button}" was hindered: ${(await readLog())[0]}`);
+    return lines;
+  }
+
+  return {
+    app,
+    on: (thing) => app.pressByKey('tab', thing),
+    attempt,
+    act,
+    async acts(...buttons) {
+      for (const button of buttons) await act(button);
+    },
+    async actUntil(button, answer, most) {
+      for (let times = 0; times < most; times += 1) {
+        const found = (await act(button)).find((line) => answer.test(line));
+        if (found !== undefined) return found;
+      }
+      throw new Error(`"${button}" ${most} times never led to ${String(answer)}`);
+    },
+    async gauge(name) {
+      const text = String(await app.page.evaluate(gaugeText(name)));
+      return text.includes('not on the rig') ? 0 : figureIn(text, /(-?[\d.]+) (?:kPa|psig)/);
+    },
+    async clock() {
+      const text = await app.page.evaluate(() => document.querySelector('header time')?.textContent ?? '');
+      const [hours, minutes, seconds] = text.split(':').map(Number);
+      return hours * 3600 + minutes * 60 + seconds;
+    },
+  };
+}
