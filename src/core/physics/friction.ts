@@ -7,9 +7,9 @@ import { LN_10, log10 } from '../units/index.ts';
 
 /** Reynolds number up to which flow is laminar (Re = s²/64). */
 export const LAMINAR_REYNOLDS = 2000;
-/** s at that Reynolds number, and s from which flow is fully turbulent (Re about 4000). Between: a smooth bridge. */
+/** s at that Reynolds number, and s from which flow is fully turbulent (Re about 2970). Between: a smooth bridge. */
 const S_LAMINAR = Math.sqrt(64 * LAMINAR_REYNOLDS);
-const S_TURBULENT = 800;
+const S_TURBULENT = 620;
 
 /** The bridge between laminar and turbulent for one relative roughness, worked out once a pipe. */
 export interface FrictionCurve {
@@ -18,7 +18,7 @@ export interface FrictionCurve {
   slopeTurbulent: number;
 }
 
-/** Prepares a friction curve. Relative roughness ε/D up to 0.01 keeps the bridge rising. */
+/** Prepares a friction curve. Relative roughness ε/D up to 0.005 keeps the bridge rising. */
 export function frictionCurve(relativeRoughness: number): FrictionCurve {
   const end = colebrookReynolds(relativeRoughness, S_TURBULENT);
   return { relativeRoughness, reynoldsTurbulent: end.reynolds, slopeTurbulent: end.slope };
@@ -58,7 +58,7 @@ export function reynoldsAt(curve: FrictionCurve, u: number, out: { reynolds: num
 }
 
 /**
- * Darcy friction factor at a Reynolds number, by Colebrook-White (64/Re up to 2000, a smooth bridge to about 4000).
+ * Darcy friction factor at a Reynolds number, by Colebrook-White (64/Re up to 2000, a smooth bridge to about 2970).
  * Solved by bisection on u, so for tables and tests; the solver never needs it.
  */
 export function darcyFrictionFactor(reynolds: number, relativeRoughness: number): number {
