@@ -1,3 +1,4 @@
+import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { actionSchema } from '../rig/index.ts';
 import { parseScenario, problemOf, scenarioSchema, type Problem, type Scenario } from '../scenario/index.ts';
@@ -27,6 +28,11 @@ export const recordSchema = v.strictObject({
   endDigest: hex,
   endS: clock,
 });
+
+/** A run file's JSON Schema (draft 2020-12). */
+export function recordJsonSchema(): object {
+  return toJsonSchema(recordSchema, { target: 'draft-2020-12', ignoreActions: ['finite'] });
+}
 
 /** `altered`: the hash chain breaks at entry `firstBad` (counted from 0), so something was changed after sealing. */
 export type ParsedRecord =

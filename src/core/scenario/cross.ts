@@ -15,23 +15,57 @@ const teesOnSmallMains: Readonly<Partial<Record<MainSize, readonly TeeSize[]>>> 
 };
 
 const oneSizeKinds: readonly KitKind[] = [
-  'saddle', 'chain', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead', 'rodBarrel',
-  'stopperHolder', 'magnet', 'depthCollar', 'valveCap', 'gaugeRing',
-]; // prettier-ignore
+  'saddle',
+  'chain',
+  'isolationValve',
+  'lowerSpool',
+  'upperSpool',
+  'sightCap',
+  'testHead',
+  'rodBarrel',
+  'stopperHolder',
+  'magnet',
+  'depthCollar',
+  'valveCap',
+  'gaugeRing',
+];
 
 const teeSizedKinds: readonly KitKind[] = [
-  'seatRing', 'socket', 'boreStopper', 'keeperPlug', 'cupGasket', 'splitCollar', 'closingPlug', 'serviceCap',
-]; // prettier-ignore
+  'seatRing',
+  'socket',
+  'boreStopper',
+  'keeperPlug',
+  'cupGasket',
+  'splitCollar',
+  'closingPlug',
+  'serviceCap',
+];
 
 /** Pieces of the tee's own size, and how many of each, that the whole job uses. The second closing plug is the spare. */
 const neededOfTeeSize: Readonly<Partial<Record<KitKind, number>>> = {
-  seatRing: 1, socket: 1, boreStopper: 1, keeperPlug: 1, cupGasket: 1, splitCollar: 1, closingPlug: 2,
-}; // prettier-ignore
+  seatRing: 1,
+  socket: 1,
+  boreStopper: 1,
+  keeperPlug: 1,
+  cupGasket: 1,
+  splitCollar: 1,
+  closingPlug: 2,
+};
 
 const neededOfOneSize: Readonly<Partial<Record<KitKind, number>>> = {
-  saddle: 1, chain: 2, isolationValve: 1, lowerSpool: 1, upperSpool: 1, sightCap: 1, testHead: 1, rodBarrel: 1,
-  stopperHolder: 1, depthCollar: 1, valveCap: 1, gaugeRing: 1,
-}; // prettier-ignore
+  saddle: 1,
+  chain: 2,
+  isolationValve: 1,
+  lowerSpool: 1,
+  upperSpool: 1,
+  sightCap: 1,
+  testHead: 1,
+  rodBarrel: 1,
+  stopperHolder: 1,
+  depthCollar: 1,
+  valveCap: 1,
+  gaugeRing: 1,
+};
 
 /** What only the whole document can show: pairing, kit, weights, ranges. */
 export function crossProblems(scenario: Scenario): Problem[] {

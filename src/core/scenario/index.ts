@@ -3,3 +3,4 @@ export * from './parse.ts';
 export type { Problem } from './problem.ts';
 export { problemOf } from './problem.ts';
 export { cradledMains } from './cross.ts';
+export { scenarioJsonSchema } from './jsonSchema.ts';

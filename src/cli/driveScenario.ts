@@ -1,0 +1,29 @@
+import { writeFileSync } from 'node:fs';
+import { drive, hasty, steady, type Hand } from '../core/hands/index.ts';
+import { judge, type Assessment } from '../core/judge/index.ts';
+import { recordText, sealRecord } from '../core/run/index.ts';
+import type { Scenario } from '../core/scenario/index.ts';
+import { reasonOf, Unusable } from './io.ts';
+
+const hands: Readonly<Record<string, Hand>> = { steady, hasty };
+export const handNames = Object.keys(hands);
+
+export type DrivenRun = Assessment & { readonly wallS: number };
+
+/** Lets a hand perform an exercise, writes the run where asked, and judges what was written. Throws Unusable. */
+export function driveScenario(scenario: Scenario, handName: string, output: string | undefined): DrivenRun {
+  if (!Object.hasOwn(hands, handName))
+    throw new Unusable(`There is no hand called ${handName}; there are ${handNames.join(' and ')}.`);
+  const startMs = performance.now();
+  const { entries, run } = drive(scenario, hands[handName]);
+  const record = sealRecord(scenario, entries, run);
+  if (output !== undefined) {
+    try {
+      writeFileSync(output, recordText(record));
+    } catch (error) {
+      throw new Unusable(`${output}: cannot be written (${reasonOf(error)}).`);
+    }
+  }
+  const assessment = judge(scenario, record);
+  return { ...assessment, wallS: Math.round(performance.now() - startMs) / 1000 };
+}

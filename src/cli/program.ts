@@ -1,0 +1,115 @@
+import { Command, CommanderError } from 'commander';
+import { checkLaws } from '../core/physics/index.ts';
+import { recordJsonSchema } from '../core/run/index.ts';
+import { scenarioJsonSchema } from '../core/scenario/index.ts';
+import { say } from '../text/index.ts';
+import { driveScenario, handNames } from './driveScenario.ts';
+import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
+import { isGood } from './judgeFile.ts';
+import { judgeMany } from './judgeMany.ts';
+import { listRuns, readFile, readScenario } from './readInput.ts';
+import { wordAssessment, wordFile, wordLaw } from './wordResult.ts';
+
+/** Runs one command line; the code to exit with. Never throws for what a user typed or handed in. */
+export async function runCommand(args: readonly string[], io: CommandIo): Promise<ExitCode> {
+  let code: ExitCode = exitCodes.good;
+  const program = new Command('stillmain')
+    .description(`Drives, judges and describes exercises. ${say('caution.trains')} ${say('caution.first')}`)
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => io.out(text.trimEnd()),
+      writeErr: (text) => io.err(text.trimEnd()),
+    });
+  const ends = (good: boolean) => {
+    code = good ? exitCodes.good : exitCodes.bad;
+  };
+  addDrive(program, io, ends);
+  addJudge(program, io, ends, (unusable) => {
+    code = unusable;
+  });
+  addLaws(program, io);
+  addSchema(program, io);
+  try {
+    await program.parseAsync(args, { from: 'user' });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.good : exitCodes.unusable;
+    io.err(error instanceof Unusable ? error.message : `Something failed inside: ${reasonOf(error)}`);
+    return exitCodes.unusable;
+  }
+}
+
+function addDrive(program: Command, io: CommandIo, ends: (good: boolean) => void): void {
+  program
+    .command('drive')
+    .description('let a scripted hand perform an exercise, and judge it')
+    .argument('<scenario>', 'folder or file of the exercise')
+    .option('--hand <name>', `which hand: ${handNames.join(' or ')}`, 'steady')
+    .option('-o, --output <file>', 'write the run here')
+    .option('--json', 'one JSON document on standard output')
+    .action((place: string, options: { hand: string; output?: string; json?: boolean }) => {
+      const scenario = readScenario(place);
+      io.err(`Driving ${scenario.id} by the ${options.hand} hand …`);
+      const result = driveScenario(scenario, options.hand, options.output);
+      io.out(options.json ? JSON.stringify(result) : wordAssessment(scenario, result));
+      ends(result.verdict === 'pass');
+    });
+}
+
+function addJudge(
+  program: Command,
+  io: CommandIo,
+  ends: (good: boolean) => void,
+  endsUnusable: (code: ExitCode) => void,
+): void {
+  program
+    .command('judge')
+    .description('play run files again and judge them')
+    .argument('<run...>', 'run files, or folders of them')
+    .option('--json', 'one JSON document on standard output')
+    .action(async (places: string[], options: { json?: boolean }) => {
+      const files = listRuns(places);
+      const runs = await judgeMany(files, io.workerFile, (done) => {
+        if (done === files.length || done % 50 === 0) io.err(`Judged ${done} of ${files.length} …`);
+      });
+      io.out(options.json ? JSON.stringify({ runs }) : runs.map(wordFile).join('\n'));
+      ends(runs.every(isGood));
+      for (const judged of runs) {
+        if (judged.integrity !== 'unusable') continue;
+        io.err(`${judged.file}: ${judged.says}`);
+        endsUnusable(exitCodes.unusable);
+      }
+    });
+}
+
+function addLaws(program: Command, io: CommandIo): void {
+  program
+    .command('laws')
+    .description('hold the laws of flow against a table of reference cases')
+    .argument('<csv>', 'the table')
+    .option('--json', 'one JSON document on standard output')
+    .action((file: string, options: { json?: boolean }) => {
+      const text = readFile(file);
+      let rows;
+      try {
+        rows = checkLaws(text);
+      } catch (error) {
+        throw new Unusable(`${file}: ${reasonOf(error)}`);
+      }
+      io.out(options.json ? JSON.stringify(rows) : rows.map(wordLaw).join('\n'));
+    });
+}
+
+function addSchema(program: Command, io: CommandIo): void {
+  program
+    .command('schema')
+    .description('print the JSON Schema of a document')
+    .argument('<document>', 'scenario or run')
+    .option('--json', 'the same: a schema is always JSON')
+    .action((document: string) => {
+      if (document !== 'scenario' && document !== 'run')
+        throw new Unusable(`There is no document called ${document}; there are scenario and run.`);
+      const schema = document === 'scenario' ? scenarioJsonSchema() : recordJsonSchema();
+      io.out(JSON.stringify(schema, null, 2));
+    });
+}
