@@ -1,3 +1,25 @@
+/** The cutaway: describes a rig's state as places and turns, draws it, and says what a hand on the picture asks for. */
+export { createScene, type RigScene, type SceneOptions, type SceneStats, type Tier } from './createScene.ts';
+export { describe } from './describe.ts';
+export { nothingShown } from './describe/view.ts';
+export type {
+  CableView,
+  CellGas,
+  ChainView,
+  FlowView,
+  FluidView,
+  GasView,
+  ItemView,
+  LinkGas,
+  SceneView,
+  Shown,
+} from './describe/view.ts';
+export type { Intent } from './intents.ts';
+export { gripOf, readDrag, type Grip } from './intents.ts';
+export { bubblesPerS, BUBBLES_FROM_MOL_PER_S, dotsAt, particlesPerS } from './particles.ts';
+export { palettes, type Theme } from './palette.ts';
+export { gasColour, legend, SCALE_TOP_GAUGE_PA, type LegendStop } from './pressureScale.ts';
+export { viewNames, viewpoint, type ViewName } from './views.ts';
 export { shapes } from './pieces/index.ts';
 export type { Part, ShapeSpec } from './pieces/part.ts';
 export { toGeometry } from './shape/geometry.ts';

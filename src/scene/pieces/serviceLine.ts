@@ -4,8 +4,8 @@ import { maleThread } from '../shape/thread.ts';
 import { alongY } from '../shape/solid.ts';
 import type { PieceShape } from './part.ts';
 
-/** Where the saw goes through, m out from the axis of the run: just clear of the branch's band. */
-export const cutAtM = (axisToFaceM: number): number => axisToFaceM + 0.014;
+/** Where the saw goes through, m out from the axis of the run: far enough that what is left clears the saddle. */
+export const cutAtM = (axisToFaceM: number): number => axisToFaceM + 0.04;
 
 /** Width the saw and the springing pipe leave open. */
 export const SAW_GAP_M = 0.004;

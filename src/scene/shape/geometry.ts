@@ -4,7 +4,7 @@ import type { Solid } from './solid.ts';
 /** Edges whose faces meet at more than this are drawn as lines and not smoothed over. */
 const CREASE_COS = Math.cos((32 * Math.PI) / 180);
 /** An edge that is not drawn is pushed this far away in the line shader's coordinates. */
-const NO_EDGE = 1;
+const NO_EDGE = 60;
 
 /**
  * A solid as a drawable: every triangle has its own corners, normals smoothed except over creases, and `rim`

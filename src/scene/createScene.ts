@@ -1,0 +1,289 @@
+import { Scene, WebGLRenderer } from 'three';
+import type { SceneView } from './describe/view.ts';
+import { Turntable } from './draw/camera.ts';
+import { Chains } from './draw/chains.ts';
+import { Dots } from './draw/dots.ts';
+import { GasBodies } from './draw/gas.ts';
+import { listen, targetOf } from './draw/gestures.ts';
+import { Ground } from './draw/ground.ts';
+import { Items } from './draw/items.ts';
+import { linear, Materials } from './draw/materials.ts';
+import { pickAt, type Picked } from './draw/picker.ts';
+import type { Intent } from './intents.ts';
+import type { Theme } from './palette.ts';
+import { dotsAt } from './particles.ts';
+import { viewpoint, type ViewName } from './views.ts';
+
+/** `plain` draws without edge lines and at one pixel a pixel; `auto` decides by how long a frame takes. */
+export type Tier = 'auto' | 'full' | 'plain';
+
+export interface SceneOptions {
+  readonly tier?: Tier;
+  readonly theme?: Theme;
+  /** Nothing moves by itself: particles stand still, views change at once. */
+  readonly reducedMotion?: boolean;
+}
+
+export interface SceneStats {
+  readonly tier: 'full' | 'plain';
+  readonly frames: number;
+  readonly calls: number;
+  readonly triangles: number;
+  readonly lastFrameMs: number;
+  readonly dots: number;
+}
+
+export interface RigScene {
+  readonly sync: (view: SceneView) => void;
+  readonly setView: (name: ViewName) => void;
+  /**
+   * Lay the section plane: offset from the coupling's axis, m, toward the viewer; angle about that axis, rad, 0 across
+   * the main and counter-clockwise from above. The eye turns with it.
+   */
+  readonly setSection: (offsetM: number, angleRad: number) => void;
+  /** Cut open, or whole as a crew sees it. */
+  readonly setCut: (on: boolean) => void;
+  readonly setTheme: (theme: Theme) => void;
+  readonly setReducedMotion: (on: boolean) => void;
+  /** Mark a piece by its id, or none. */
+  readonly setChosen: (id: string | null) => void;
+  /** What is under a point of the canvas, CSS pixels from its corner: `id/part`, or null. */
+  readonly pick: (x: number, y: number) => string | null;
+  readonly onIntent: (listener: (intent: Intent) => void) => () => void;
+  readonly nudge: (key: string, shift?: boolean) => boolean;
+  readonly resize: (width: number, height: number) => void;
+  readonly stats: () => SceneStats;
+  readonly dispose: () => void;
+}
+
+/** Frames slower than this on the first try make the picture plain, ms. */
+const PLAIN_ABOVE_MS = 24;
+const HATCH_PIXELS = 7;
+const HATCH_BASE_M = 0.0005;
+
+/**
+ * Draws a described rig on a canvas. It never advances a run: it is given views and gives back intents.
+ * Nothing is drawn unless something changed or gas is seen to move. Throws where the canvas has no WebGL 2.
+ */
+export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {}): RigScene {
+  const renderer = new WebGLRenderer({ canvas, antialias: false, powerPreference: 'low-power' });
+  renderer.info.autoReset = true;
+  const materials = new Materials(options.theme ?? 'light');
+  const scene = new Scene();
+  const items = new Items(materials);
+  const chains = new Chains(materials);
+  const ground = new Ground(materials);
+  const gas = new GasBodies(materials);
+  const dots = new Dots(materials);
+  scene.add(ground.root, items.root, chains.root, gas.root, dots.points);
+
+  const wanted = options.tier ?? 'auto';
+  let tier: 'full' | 'plain' = wanted === 'full' ? 'full' : 'plain';
+  let still = options.reducedMotion ?? false;
+  let cut = true;
+  let uncut = false;
+  let windowIn = true;
+  let view: SceneView | null = null;
+  let viewName: ViewName | null = null;
+  let sectionRad = 0;
+  let frames = 0;
+  let shownDots = 0;
+  let lastFrameMs = 0;
+  let pending = 0;
+  let lastS = 0;
+  let clockS = 0;
+  let size = { width: 1, height: 1 };
+  const listeners = new Set<(intent: Intent) => void>();
+  const turntable = new Turntable(canvas, () => invalidate());
+
+  const settle = () => {
+    const { shared } = materials;
+    shared.on.value = cut && !uncut ? 1 : 0;
+    shared.rims.value = tier === 'full' ? 1 : 0;
+    gas.root.visible = cut && !uncut;
+    scene.background = linear(materials.palette.paper);
+    const ratio = tier === 'full' ? Math.min(2, Math.max(1.5, devicePixelRatio)) : 1;
+    renderer.setPixelRatio(ratio);
+    renderer.setSize(size.width, size.height, false);
+    items.setHidden('sightCap.window', !windowIn);
+    invalidate();
+  };
+
+  const isFlowing = (): boolean =>
+    view !== null && (view.flows.length > 0 || view.fluid.some((f) => f.gasMolPerS > 0));
+
+  const draw = (nowMs: number) => {
+    pending = 0;
+    const nowS = nowMs / 1000;
+    const passedS = Math.min(0.1, Math.max(0, nowS - lastS));
+    lastS = nowS;
+    const moving = turntable.advance(passedS);
+    const flowing = isFlowing();
+    if (flowing && !still) clockS += passedS;
+    const seen = view
+      ? dotsAt(cut ? view.flows : outdoors(view), view.fluid, still ? STILL_AT_S : clockS)
+      : [];
+    shownDots = seen.length;
+    dots.show(seen);
+    const heightPx = size.height * renderer.getPixelRatio();
+    const pixelM = turntable.metresPerPixel(size.height);
+    materials.shared.spacingM.value = hatchSpacingM(pixelM);
+    materials.shared.pixelsPerM.value = heightPx / 2 / Math.tan((turntable.camera.fov * Math.PI) / 360);
+    const before = performance.now();
+    renderer.render(scene, turntable.camera);
+    frames++;
+    if (wanted === 'auto' && frames <= 2) {
+      measure(before);
+    } else lastFrameMs = performance.now() - before;
+    if (moving || (flowing && !still)) invalidate();
+  };
+
+  /** The first frame compiles; the second is timed to its end. */
+  const measure = (before: number) => {
+    renderer.getContext().readPixels(0, 0, 1, 1, 0x1908, 0x1401, new Uint8Array(4));
+    lastFrameMs = performance.now() - before;
+    if (frames === 1) invalidate();
+    else if (lastFrameMs < PLAIN_ABOVE_MS) {
+      tier = 'full';
+      settle();
+    }
+  };
+
+  function invalidate(): void {
+    if (pending === 0) pending = requestAnimationFrame(draw);
+  }
+
+  const place = (clientX: number, clientY: number): Picked | null => {
+    const box = canvas.getBoundingClientRect();
+    const x = ((clientX - box.left) / box.width) * 2 - 1;
+    const y = 1 - ((clientY - box.top) / box.height) * 2;
+    const plane = cut && !uncut ? materials.shared.plane.value : null;
+    return pickAt(x, y, turntable.camera, [items.root, chains.root, ground.root], plane);
+  };
+
+  const nudge = (key: string, shift = false): boolean => {
+    const step = stepOf(key, shift);
+    if (step) turntable.nudge(step);
+    return step !== null;
+  };
+
+  const stopListening = listen(canvas, {
+    pick: place,
+    kindOf: (id) =>
+      view?.items.find((i) => i.id === id)?.kind ?? (view?.chains.some((c) => c.id === id) ? 'chain' : ''),
+    metresPerPixel: () => turntable.metresPerPixel(size.height),
+    holdCamera: (held) => (turntable.enabled = !held),
+    emit: (intent) => listeners.forEach((listener) => listener(intent)),
+    nudge,
+  });
+
+  const goTo = (name: ViewName, smooth: boolean) => {
+    if (!view) return;
+    const to = viewpoint(name, view, sectionRad);
+    uncut = to.uncut;
+    windowIn = name !== 'sightCap';
+    turntable.goTo(to, smooth);
+    settle();
+  };
+
+  settle();
+  return {
+    sync: (next) => {
+      const first = view === null;
+      view = next;
+      items.sync(next.items);
+      chains.sync(next.chains);
+      ground.sync(next.hole, next.cables);
+      gas.sync(next.gas);
+      items.setHidden('sightCap.window', !windowIn);
+      if (first) goTo(viewName ?? 'wholeRig', false);
+      invalidate();
+    },
+    setView: (name) => {
+      viewName = name;
+      goTo(name, !still);
+    },
+    setSection: (offsetM, angleRad) => {
+      const [c, s] = [Math.cos(angleRad), Math.sin(angleRad)];
+      materials.shared.plane.value.set(-c, -s, 0, offsetM);
+      turntable.turnBy(angleRad - sectionRad);
+      sectionRad = angleRad;
+      invalidate();
+    },
+    setCut: (on) => {
+      cut = on;
+      settle();
+    },
+    setTheme: (theme) => {
+      materials.setTheme(theme);
+      gas.repaint();
+      settle();
+    },
+    setReducedMotion: (on) => {
+      still = on;
+      invalidate();
+    },
+    setChosen: (id) => {
+      items.choose(id);
+      invalidate();
+    },
+    pick: (x, y) => {
+      const box = canvas.getBoundingClientRect();
+      const found = place(box.left + x, box.top + y);
+      return found ? targetOf(found) : null;
+    },
+    onIntent: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    nudge,
+    resize: (width, height) => {
+      size = { width: Math.max(1, width), height: Math.max(1, height) };
+      turntable.resize(size.width, size.height);
+      settle();
+    },
+    stats: () => ({
+      tier,
+      frames,
+      calls: renderer.info.render.calls,
+      triangles: renderer.info.render.triangles,
+      lastFrameMs,
+      dots: shownDots,
+    }),
+    dispose: () => {
+      cancelAnimationFrame(pending);
+      stopListening();
+      listeners.clear();
+      turntable.dispose();
+      for (const part of [items, chains, ground, gas, dots, materials]) part.dispose();
+      renderer.dispose();
+    },
+  };
+}
+
+/** With motion reduced the streams are shown as they would stand at this moment, s. */
+const STILL_AT_S = 3;
+
+/** Seen from outside, only what has left the rig shows. */
+const outdoors = (view: SceneView) =>
+  view.flows.filter((f) => ['open', 'serviceEnd', 'pilot', 'relief'].includes(f.link));
+
+/** Hatching keeps its distance on the screen by doubling and halving its distance on the metal. */
+function hatchSpacingM(pixelM: number): number {
+  return HATCH_BASE_M * Math.pow(2, Math.ceil(Math.log2((HATCH_PIXELS * pixelM) / HATCH_BASE_M)));
+}
+
+const TURN_STEP_RAD = Math.PI / 24;
+
+/** Arrows turn, with shift they move the picture; plus and minus come nearer and go back. */
+function stepOf(key: string, shift: boolean): Parameters<Turntable['nudge']>[0] | null {
+  const across = { ArrowLeft: -1, ArrowRight: 1 }[key] ?? 0;
+  const upward = { ArrowUp: -1, ArrowDown: 1 }[key] ?? 0;
+  if (across !== 0 || upward !== 0) {
+    return shift
+      ? { shift: [across * 0.06, upward * 0.06] }
+      : { azimuthRad: across * TURN_STEP_RAD, polarRad: upward * TURN_STEP_RAD };
+  }
+  if (key === '+' || key === '=') return { nearer: 1.2 };
+  return key === '-' ? { nearer: 1 / 1.2 } : null;
+}

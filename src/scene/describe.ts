@@ -1,0 +1,35 @@
+import type { RigState } from '../core/rig/index.ts';
+import { cableViews, holeFloorZM } from './describe/cables.ts';
+import { chainViews } from './describe/chains.ts';
+import { flowViews } from './describe/flows.ts';
+import { fluidViews } from './describe/fluid.ts';
+import { gasBodies } from './describe/gasBodies.ts';
+import { kitItems } from './describe/kit.ts';
+import { standOf } from './describe/stand.ts';
+import { nothingShown, type SceneView, type Shown } from './describe/view.ts';
+import { workpieceItems } from './describe/workpiece.ts';
+import type { ShapeSpec } from './pieces/part.ts';
+
+/**
+ * The picture in plain words and numbers: where every piece is, how it is turned, squeezed and opened. A pure function
+ * of the rig's state and of what may be shown; nothing is remembered from one call to the next.
+ */
+export function describe(rig: RigState, shown: Shown = nothingShown): SceneView {
+  const { mainNps, teeSize } = rig.job.workpiece;
+  const spec: ShapeSpec = { mainNps, teeSize };
+  const stand = standOf(rig);
+  return {
+    items: [...workpieceItems(rig, stand, spec), ...kitItems(rig, stand, spec, shown)],
+    chains: chainViews(rig, stand),
+    cables: cableViews(rig, stand),
+    gas: shown.gas ? gasBodies(rig, stand, shown.gas.cells) : [],
+    flows: shown.gas ? flowViews(rig, stand, shown.gas.links) : [],
+    fluid: fluidViews(rig, stand, shown),
+    hole: { depthM: rig.job.site.holeDepthM, floorZM: holeFloorZM(rig) },
+    marks: {
+      topZM: stand.topZM ?? stand.geometry.plugTopZM,
+      bossZM: stand.geometry.bossZM,
+      ballZM: stand.ballZM,
+    },
+  };
+}

@@ -1,0 +1,112 @@
+import { gripOf, readDrag, type Grip, type Intent } from '../intents.ts';
+import type { Picked } from './picker.ts';
+
+export interface Hand {
+  readonly pick: (clientX: number, clientY: number) => Picked | null;
+  readonly kindOf: (id: string) => string;
+  readonly metresPerPixel: () => number;
+  readonly holdCamera: (held: boolean) => void;
+  readonly emit: (intent: Intent) => void;
+  readonly nudge: (key: string, shift: boolean) => boolean;
+}
+
+/** A press that moves less than this is a choice, not a drag, pixels. */
+const SLACK_PX = 5;
+
+interface Drag {
+  readonly pointer: number;
+  readonly target: string;
+  readonly grip: Grip;
+  x: number;
+  y: number;
+  decided: 'turn' | 'slide' | null;
+  moved: boolean;
+}
+
+/**
+ * Pointer and keys on the canvas. A press on something that can be taken hold of moves it; anywhere else it turns the
+ * picture. Every drag has a way without one: choosing, and the panel's own buttons.
+ */
+export function listen(canvas: HTMLElement, hand: Hand): () => void {
+  let drag: Drag | null = null;
+  let pressed: { x: number; y: number; target: string | null } | null = null;
+
+  const down = (event: PointerEvent) => {
+    const picked = hand.pick(event.clientX, event.clientY);
+    const target = picked ? targetOf(picked) : null;
+    pressed = { x: event.clientX, y: event.clientY, target };
+    const grip = picked && event.button === 0 ? gripOf(hand.kindOf(picked.id), partOf(hand, picked)) : null;
+    if (!grip || target === null) return;
+    hand.holdCamera(true);
+    canvas.setPointerCapture(event.pointerId);
+    drag = {
+      pointer: event.pointerId,
+      target,
+      grip,
+      x: event.clientX,
+      y: event.clientY,
+      decided: null,
+      moved: false,
+    };
+  };
+
+  const move = (event: PointerEvent) => {
+    if (!drag || event.pointerId !== drag.pointer) return;
+    const [dx, dy] = [event.clientX - drag.x, event.clientY - drag.y];
+    if (!drag.moved && Math.hypot(dx, dy) < SLACK_PX) return;
+    drag.moved = true;
+    drag.decided ??= Math.abs(dx) > Math.abs(dy) ? 'turn' : 'slide';
+    drag.x = event.clientX;
+    drag.y = event.clientY;
+    send(drag, dx, dy, false);
+  };
+
+  const up = (event: PointerEvent) => {
+    const was = drag;
+    drag = null;
+    if (was) {
+      hand.holdCamera(false);
+      if (was.moved) send(was, 0, 0, true);
+    }
+    if (
+      pressed &&
+      !was?.moved &&
+      Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < SLACK_PX
+    ) {
+      hand.emit({ kind: 'choose', target: pressed.target });
+    }
+    pressed = null;
+  };
+
+  const send = (from: Drag, dx: number, dy: number, ended: boolean) => {
+    const read = readDrag(from.grip, from.decided, dx, dy, hand.metresPerPixel());
+    if (!read) return;
+    if (read.kind === 'turn') hand.emit({ kind: 'turn', target: from.target, turns: read.amount, ended });
+    else hand.emit({ kind: 'slide', target: from.target, lengthM: read.amount, ended });
+  };
+
+  const key = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (hand.nudge(event.key, event.shiftKey)) event.preventDefault();
+  };
+
+  // Capture: a hand that takes hold must stop the camera before the camera hears of the press.
+  canvas.addEventListener('pointerdown', down, true);
+  canvas.addEventListener('pointermove', move);
+  canvas.addEventListener('pointerup', up);
+  canvas.addEventListener('pointercancel', up);
+  canvas.addEventListener('keydown', key);
+  return () => {
+    canvas.removeEventListener('pointerdown', down, true);
+    canvas.removeEventListener('pointermove', move);
+    canvas.removeEventListener('pointerup', up);
+    canvas.removeEventListener('pointercancel', up);
+    canvas.removeEventListener('keydown', key);
+  };
+}
+
+/** Chains answer with a side, which is always the tensioner. */
+const partOf = (hand: Hand, picked: Picked): string =>
+  hand.kindOf(picked.id) === 'chain' && picked.part !== 'link' ? 'tensioner' : picked.part;
+
+export const targetOf = ({ id, part }: Picked): string => (part === '' ? id : `${id}/${part}`);

@@ -1,0 +1,71 @@
+import type { Stuff } from './pieces/part.ts';
+
+export type Theme = 'light' | 'dark';
+export type Rgb = readonly [number, number, number];
+
+/** How a stuff looks: its skin, its cut face and the hatching on it (sRGB, 0 to 1). */
+export interface Look {
+  readonly skin: Rgb;
+  readonly face: Rgb;
+  readonly hatch: Rgb;
+  /** Lines one way, lines both ways, dots, or none. */
+  readonly pattern: 'lines' | 'cross' | 'dots' | 'plain';
+}
+
+export interface Palette {
+  readonly paper: Rgb;
+  readonly line: Rgb;
+  readonly chosen: Rgb;
+  readonly stuffs: Readonly<Record<Stuff, Look>>;
+}
+
+export const hex = (code: string): Rgb => [
+  parseInt(code.slice(1, 3), 16) / 255,
+  parseInt(code.slice(3, 5), 16) / 255,
+  parseInt(code.slice(5, 7), 16) / 255,
+];
+
+const look = (skin: string, face: string, hatch: string, pattern: Look['pattern'] = 'lines'): Look => ({
+  skin: hex(skin),
+  face: hex(face),
+  hatch: hex(hatch),
+  pattern,
+});
+
+const light: Palette = {
+  paper: hex('#f5f3ee'),
+  line: hex('#2b3138'),
+  chosen: hex('#d9702b'),
+  stuffs: {
+    steel: look('#a3aeb9', '#dce3e9', '#5f6d7a'),
+    bright: look('#c9d1d8', '#f1f4f6', '#7d8a96'),
+    iron: look('#8b8d93', '#d9d7d4', '#4f5056'),
+    brass: look('#cfae63', '#f4e6bd', '#9b7d33'),
+    rubber: look('#474b52', '#6a6f78', '#2c2f34', 'cross'),
+    glass: look('#c4dde2', '#d9ecef', '#8fb4bb', 'plain'),
+    paint: look('#c2553a', '#e9a48f', '#93361f'),
+    dial: look('#fbfaf6', '#fbfaf6', '#888888', 'plain'),
+    soil: look('#e6dfd0', '#ebe4d5', '#c9bda3', 'dots'),
+    weld: look('#8d857c', '#5d5a58', '#3f3c3a', 'plain'),
+  },
+};
+
+const dark: Palette = {
+  paper: hex('#15191e'),
+  line: hex('#0b0d10'),
+  chosen: hex('#f0954f'),
+  stuffs: {
+    steel: look('#8894a1', '#3b4651', '#9aa9b8'),
+    bright: look('#b3bdc7', '#4b5762', '#c0ccd8'),
+    iron: look('#74767c', '#3c3b3a', '#9d9b97'),
+    brass: look('#b6974f', '#57481f', '#d5b767'),
+    rubber: look('#3a3e45', '#22252a', '#5d636c', 'cross'),
+    glass: look('#7fa4ac', '#3f5c63', '#7fa4ac', 'plain'),
+    paint: look('#b9523a', '#5e2417', '#e08a72'),
+    dial: look('#e9e6dd', '#e9e6dd', '#555555', 'plain'),
+    soil: look('#4c463b', '#37322a', '#6f6655', 'dots'),
+    weld: look('#6f6962', '#8b857e', '#a9a39c', 'plain'),
+  },
+};
+
+export const palettes: Readonly<Record<Theme, Palette>> = { light, dark };
