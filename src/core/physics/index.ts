@@ -30,3 +30,14 @@ export * from './forces.ts';
 export * from './jet.ts';
 export * from './pump.ts';
 export { checkLaws, type LawCheck } from './laws.ts';
+export { CROSSING_S, locateCrossing } from './crossing.ts';
+export {
+  AIR,
+  closureOf,
+  drawOpenings,
+  evenContents,
+  FUEL_GAS,
+  liveRig,
+  openAtRandom,
+  type OpeningsReport,
+} from './bench.ts';
