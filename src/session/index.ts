@@ -3,3 +3,4 @@ export { paces, type Pace, type Phase } from './machine.ts';
 export { momentAt, performAgain, type Performance } from './performance.ts';
 export { openSitting, type Refusal, type Sitting, type SittingView } from './sitting.ts';
 export { sampleEveryS, sampleRun, type Sample } from './trace.ts';
+export * from './vocabulary.ts';

@@ -54,8 +54,15 @@ export interface Sitting {
 }
 
 const startling: ReadonlySet<Fact['fact']> = new Set([
-  'blow.began', 'rod.thrown', 'rod.sank', 'saddle.lifted', 'stopper.slipped', 'gas.flammable', 'gas.ignited', 'ended',
-]); // prettier-ignore
+  'blow.began',
+  'rod.thrown',
+  'rod.sank',
+  'saddle.lifted',
+  'stopper.slipped',
+  'gas.flammable',
+  'gas.ignited',
+  'ended',
+]);
 
 /** Ends a wait before its time: something a crew would look up at. */
 function startles(fact: Fact): boolean {

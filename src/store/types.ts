@@ -33,7 +33,12 @@ export interface Store {
   ): Promise<void>;
   findRecord(id: string): Promise<string | undefined>;
   /** Takes in a run that was made elsewhere. */
-  takeIn(scenario: Scenario, record: string, reachedS: number, judged: { readonly verdict: string; readonly score: number }): Promise<KeptRun>; // prettier-ignore
+  takeIn(
+    scenario: Scenario,
+    record: string,
+    reachedS: number,
+    judged: { readonly verdict: string; readonly score: number },
+  ): Promise<KeptRun>;
   remove(id: string): Promise<void>;
 }
 

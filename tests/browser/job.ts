@@ -5,19 +5,37 @@ import { figureIn, type Person } from './person.ts';
  * what the log and the gauges say, never by anything the screen does not show.
  */
 
-const sign = (id: string): string => `Sign ${id}`;
-const shutValve = 'Isolation valve, shut: fully';
-const openValve = 'Isolation valve, open: fully';
-const openBleed = 'Bleed: open';
-const shutBleed = 'Bleed: shut';
-const legs = ['Chain A, left', 'Chain A, right', 'Chain B, left', 'Chain B, right'] as const;
+export const sign = (id: string): string => `Sign ${id}`;
+export const shutValve = 'Isolation valve, shut: fully';
+export const openValve = 'Isolation valve, open: fully';
+export const openBleed = 'Bleed: open';
+export const shutBleed = 'Bleed: shut';
+export const legs = ['Chain A, left', 'Chain A, right', 'Chain B, left', 'Chain B, right'] as const;
 
 const inspected = [
-  'Seat ring 1', 'Saddle', 'Chain no. 1', 'Chain no. 2', 'Isolation valve', 'Lower spool', 'Upper spool', 'Sight cap',
-  'Test head', 'Rod barrel', 'Socket 1', 'Stopper holder', 'Depth collar', 'Bore stopper 1', 'Keeper plug 1',
-  'Cup gasket 1', 'Split collar 1', 'Closing plug 1 no. 1', 'Closing plug 1 no. 2', 'Valve cap', 'Gauge ring',
+  'Seat ring 1',
+  'Saddle',
+  'Chain no. 1',
+  'Chain no. 2',
+  'Isolation valve',
+  'Lower spool',
+  'Upper spool',
+  'Sight cap',
+  'Test head',
+  'Rod barrel',
+  'Socket 1',
+  'Stopper holder',
+  'Depth collar',
+  'Bore stopper 1',
+  'Keeper plug 1',
+  'Cup gasket 1',
+  'Split collar 1',
+  'Closing plug 1 no. 1',
+  'Closing plug 1 no. 2',
+  'Valve cap',
+  'Gauge ring',
   'Service cap 1',
-] as const; // prettier-ignore
+] as const;
 
 /** Stage 1: site, people, service, pressures, workpiece, kit; the first signature. */
 export async function setUp(p: Person): Promise<void> {
@@ -73,7 +91,7 @@ async function drawUp(p: Person, turns: string, firmNm: number): Promise<void> {
   }
 }
 
-async function seatSaddle(p: Person): Promise<void> {
+export async function seatSaddle(p: Person): Promise<void> {
   await p.on('Ring & saddle');
   await p.act('Put on: Saddle');
   await p.on('Chains');
@@ -115,7 +133,7 @@ async function easeOpen(p: Person): Promise<void> {
   await p.act(openValve);
 }
 
-async function fluid(p: Person, ...places: string[]): Promise<void> {
+export async function fluid(p: Person, ...places: string[]): Promise<void> {
   await p.on('Leak fluid');
   for (const place of places) {
     const said = (await p.act(`Leak fluid on: ${place}`)).join(' ');
@@ -123,7 +141,7 @@ async function fluid(p: Person, ...places: string[]): Promise<void> {
   }
 }
 
-async function readGauge(p: Person, gauge: string): Promise<number> {
+export async function readGauge(p: Person, gauge: string): Promise<number> {
   await p.on('Gauges & detector');
   return figureIn((await p.act(`${gauge}: read and write down`)).join(' '), /reads (-?[\d.]+) kPa/);
 }
@@ -138,18 +156,18 @@ async function pumpTo(p: Person, kPa: number): Promise<void> {
   throw new Error(`The chamber never built up to ${kPa} kPa`);
 }
 
-async function ventDown(p: Person): Promise<void> {
+export async function ventDown(p: Person): Promise<void> {
   await p.on('Test head');
   await p.acts('Vent: open', 'Wait 10 s', 'Vent: shut');
 }
 
-async function watchRise(p: Person): Promise<void> {
+export async function watchRise(p: Person): Promise<void> {
   const start = await readGauge(p, 'Test-head gauge');
   await p.acts('Wait 1 min', 'Wait 1 min', 'Wait 10 s');
   if ((await readGauge(p, 'Test-head gauge')) - start > 3.4) throw new Error('The vented chamber rose');
 }
 
-async function testHeadOn(p: Person): Promise<void> {
+export async function testHeadOn(p: Person): Promise<void> {
   await p.on('Test head');
   await p.act('Put on: Test head');
   await p.on('Gauges & detector');
@@ -159,7 +177,7 @@ async function testHeadOn(p: Person): Promise<void> {
   await easeOpen(p);
 }
 
-async function proveChamber(p: Person, places: readonly string[]): Promise<number> {
+export async function proveChamber(p: Person, places: readonly string[]): Promise<number> {
   await pumpTo(p, 24);
   await readGauge(p, 'Test-head gauge');
   await fluid(p, ...places);
@@ -179,7 +197,7 @@ async function proveChamber(p: Person, places: readonly string[]): Promise<numbe
   return end;
 }
 
-async function testHeadOff(p: Person): Promise<void> {
+export async function testHeadOff(p: Person): Promise<void> {
   await p.on('Valve & spools');
   await p.act(shutValve);
   await p.on('Test head');
@@ -202,7 +220,7 @@ export async function proveFirst(p: Person): Promise<number> {
   return held;
 }
 
-async function barrelOn(p: Person, before: readonly string[] = []): Promise<void> {
+export async function barrelOn(p: Person, before: readonly string[] = []): Promise<void> {
   await p.on('Rod');
   for (const button of before) await p.act(button);
   if ((await p.attempt('Put on: Rod barrel')) === null) {
@@ -216,14 +234,14 @@ async function barrelOn(p: Person, before: readonly string[] = []): Promise<void
   await fluid(p, 'joint of the piece on top');
 }
 
-async function bleedAbove(p: Person): Promise<void> {
+export async function bleedAbove(p: Person): Promise<void> {
   await p.on('Bleed & hose');
   await p.acts(openBleed, 'Wait until quiet', 'Wait 10 s', shutBleed, 'Wait 10 s', 'Wait 10 s', 'Wait 10 s');
   const said = (await p.act(openBleed)).join(' ');
   if (!said.includes('no puff')) throw new Error(`Above the shut valve: ${said}`);
 }
 
-async function rodUpBarrelOff(p: Person): Promise<void> {
+export async function rodUpBarrelOff(p: Person): Promise<void> {
   await p.on('Rod');
   await p.act('Rod up: until it stops');
   await p.on('Valve & spools');
@@ -248,7 +266,7 @@ export async function drawPlug(p: Person): Promise<void> {
   await p.act('Tip: take off what hangs on it');
 }
 
-async function lookDown(p: Person): Promise<string> {
+export async function lookDown(p: Person): Promise<string> {
   await p.on('Look & listen');
   await p.act('Put on: Sight cap');
   await easeOpen(p);
@@ -257,7 +275,7 @@ async function lookDown(p: Person): Promise<string> {
   return (await p.act('Look at: bore, through the sight cap with the lamp')).join(' ');
 }
 
-async function sightCapOff(p: Person): Promise<void> {
+export async function sightCapOff(p: Person): Promise<void> {
   await p.on('Valve & spools');
   await p.act(shutValve);
   await bleedAbove(p);
@@ -271,26 +289,3 @@ export async function lookBore(p: Person): Promise<void> {
   await p.act(sign('H3'));
   await sightCapOff(p);
 }
-
-export const verbs = {
-  barrelOn,
-  bleedAbove,
-  easeOpen,
-  fluid,
-  lookDown,
-  proveChamber,
-  readGauge,
-  rodUpBarrelOff,
-  seatSaddle,
-  sightCapOff,
-  sign,
-  testHeadOff,
-  testHeadOn,
-  ventDown,
-  watchRise,
-  legs,
-  openBleed,
-  openValve,
-  shutBleed,
-  shutValve,
-};

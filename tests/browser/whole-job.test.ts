@@ -1,5 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type App, openApp } from './harness.ts';
+import {
+  closeCoupling,
+  drawTee,
+  handBack,
+  lockStop,
+  partService,
+  sealOnCoupling,
+  stopBore,
+} from './job-later.ts';
 import { drawPlug, lookBore, proveFirst, sealOnTee, setUp } from './job.ts';
 import { personAt } from './person.ts';
 
@@ -14,7 +23,7 @@ describe('the whole job by keyboard, by role and name', () => {
   afterAll(() => app.close());
 
   it(
-    'is done from the work order to the look down the bore with nothing but the keys',
+    'is done from the work order to the debrief with nothing but the keys, and passes',
     async () => {
       await app.pressByKey('button', 'Begin');
       await app.pressByKey('button', 'Pause');
@@ -22,11 +31,26 @@ describe('the whole job by keyboard, by role and name', () => {
       const person = personAt(app);
       await setUp(person);
       await sealOnTee(person);
-      await proveFirst(person);
+      const first = await proveFirst(person);
       await drawPlug(person);
       await lookBore(person);
       await app.screenshot('after-stage-5');
+      await stopBore(person);
+      await lockStop(person);
+      await partService(person);
+      const second = await sealOnCoupling(person);
+      await drawTee(person);
+      await closeCoupling(person);
+      await handBack(person, [first, second]);
+      await app.screenshot('after-stage-12');
       expect(await person.clock()).toBeGreaterThan(2400);
+      await app.pressByKey('link', 'Go to the debrief');
+      await app.find('heading', 'Replay');
+      await app.screenshot('debrief');
+      const said = await app.readText();
+      expect(said).toMatch(/\n(9\d|100)(\.\d)? of 100/);
+      expect(said.match(/\bheld\b/g)).toHaveLength(12);
+      expect(said).toContain('It does not qualify anyone');
       app.expectNoComplaints();
     },
     longMs,

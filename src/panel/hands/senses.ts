@@ -6,7 +6,7 @@ import {
   lookPlaces,
   markPlaces,
   measures,
-} from '../../core/rig/index.ts';
+} from '../../session/index.ts';
 import { tell } from '../words/index.ts';
 import { lastFact } from './felt.ts';
 import { ruleFigure } from './rule.ts';

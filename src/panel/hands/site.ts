@@ -1,4 +1,5 @@
-import { recordFields, referReasons, type SiteTask } from '../../core/rig/index.ts';
+import type { SiteTask } from '../../core/rig/index.ts';
+import { recordFields, referReasons } from '../../session/index.ts';
 import { tell, type WordKey } from '../words/index.ts';
 import type { Row, Rows } from './offer.ts';
 

@@ -4,7 +4,7 @@ import type { Offer } from './offer.ts';
 
 /** Steps of a turn a hand can tell apart. */
 export const fineTurns = [1 / 24, 1 / 12, 1 / 4, 1] as const;
-export const coarseTurns = [1 / 6, 1 / 2, 1, 4] as const;
+export const coarseTurns = [1 / 6, 1 / 4, 1 / 2, 1, 4] as const;
 export const legTurns = [1 / 24, 1 / 12, 1 / 6] as const;
 export const slackTurns = [1 / 12, 1, 3] as const;
 

@@ -36,7 +36,12 @@ export const things: readonly Thing[] = [
   thing('site', 'thing.site', 'cluster.work', siteRows, ['site.do']),
   thing('record', 'thing.record', 'cluster.work', none, ['record.write']),
   thing('stop', 'thing.stop', 'cluster.work', stopRows, ['refer', 'main.isolate', 'leaveHole', 'finish']),
-  thing('gauges', 'thing.gauges', 'cluster.senses', gaugeRows, ['gauge.zero', 'gauge.read', 'detector.bump', 'detector.read']), // prettier-ignore
+  thing('gauges', 'thing.gauges', 'cluster.senses', gaugeRows, [
+    'gauge.zero',
+    'gauge.read',
+    'detector.bump',
+    'detector.read',
+  ]),
   thing('look', 'thing.look', 'cluster.senses', lookRows, ['look', 'listen'], ['sightCap']),
   thing('leak', 'thing.leak', 'cluster.senses', leakRows, ['leakFluid.apply']),
   thing('clean', 'thing.clean', 'cluster.senses', cleanRows, ['clean']),
@@ -50,9 +55,23 @@ export const things: readonly Thing[] = [
     ['chain.hook', 'chain.tap', 'tensioner.turn'],
     ['chain'],
   ),
-  thing('valve', 'thing.valve', 'cluster.rig', valveRows, ['valve.turn'], ['isolationValve', 'lowerSpool', 'upperSpool', 'valveCap']), // prettier-ignore
+  thing(
+    'valve',
+    'thing.valve',
+    'cluster.rig',
+    valveRows,
+    ['valve.turn'],
+    ['isolationValve', 'lowerSpool', 'upperSpool', 'valveCap'],
+  ),
   thing('head', 'thing.head', 'cluster.rig', headRows, ['pump.stroke', 'vent.turn'], ['testHead']),
-  thing('rod', 'thing.rod', 'cluster.rig', rodRows, ['rod.hold', 'rod.move', 'rod.turn', 'rod.fit', 'rod.load'], ['rodBarrel', 'socket', 'stopperHolder', 'magnet']), // prettier-ignore
+  thing(
+    'rod',
+    'thing.rod',
+    'cluster.rig',
+    rodRows,
+    ['rod.hold', 'rod.move', 'rod.turn', 'rod.fit', 'rod.load'],
+    ['rodBarrel', 'socket', 'stopperHolder', 'magnet'],
+  ),
   thing('bleed', 'thing.bleed', 'cluster.rig', bleedRows, ['bleed.turn', 'hose.lead']),
   thing('plug', 'thing.plug', 'cluster.bore', plugRows, ['plug.turn']),
   thing(
@@ -64,7 +83,14 @@ export const things: readonly Thing[] = [
     ['boreStopper'],
   ),
   thing('keeper', 'thing.keeper', 'cluster.bore', keeperRows, ['keeper.pull'], ['keeperPlug']),
-  thing('branch', 'thing.branch', 'cluster.bore', branchRows, ['bond.clamp', 'branch.cut', 'service.purge'], ['serviceCap']), // prettier-ignore
+  thing(
+    'branch',
+    'thing.branch',
+    'cluster.bore',
+    branchRows,
+    ['bond.clamp', 'branch.cut', 'service.purge'],
+    ['serviceCap'],
+  ),
   thing(
     'tee',
     'thing.tee',

@@ -8,9 +8,21 @@ export interface PieceOffer {
 }
 
 const placed: ReadonlySet<KitKind> = new Set([
-  'seatRing', 'saddle', 'cradleBlock', 'chain', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead',
-  'rodBarrel', 'cupGasket', 'splitCollar', 'valveCap', 'serviceCap',
-]); // prettier-ignore
+  'seatRing',
+  'saddle',
+  'cradleBlock',
+  'chain',
+  'isolationValve',
+  'lowerSpool',
+  'upperSpool',
+  'sightCap',
+  'testHead',
+  'rodBarrel',
+  'cupGasket',
+  'splitCollar',
+  'valveCap',
+  'serviceCap',
+]);
 const tips: ReadonlySet<KitKind> = new Set(['socket', 'stopperHolder', 'magnet']);
 const loads: ReadonlySet<KitKind> = new Set(['boreStopper', 'keeperPlug', 'closingPlug']);
 

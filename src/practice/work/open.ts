@@ -3,7 +3,13 @@ import { claimWriter, openStore, type KeptRun, type Store, type Writer } from '.
 
 /** What came of opening a kept run to go on with it. */
 export type Opened =
-  | { readonly state: 'open'; readonly sitting: Sitting; readonly run: KeptRun; readonly store: Store; readonly writer: Writer } // prettier-ignore
+  | {
+      readonly state: 'open';
+      readonly sitting: Sitting;
+      readonly run: KeptRun;
+      readonly store: Store;
+      readonly writer: Writer;
+    }
   | { readonly state: 'lost' }
   | { readonly state: 'finished' }
   | { readonly state: 'elsewhere' }
@@ -20,7 +26,12 @@ export async function openKeptRun(runId: string): Promise<Opened> {
   try {
     const events = parseEvents(await store.listEvents(runId));
     const sitting = openSitting(run.scenario, events, {
-      append: (event) => store.append(runId, event, event.kind === 'acted' ? event.atS : 'untilS' in event ? event.untilS : event.toS), // prettier-ignore
+      append: (event) =>
+        store.append(
+          runId,
+          event,
+          event.kind === 'acted' ? event.atS : 'untilS' in event ? event.untilS : event.toS,
+        ),
     });
     if (events.length === 0) sitting.begin();
     return { state: 'open', sitting, run, store, writer };

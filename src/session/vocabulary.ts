@@ -1,0 +1,13 @@
+/** The places, instruments and steps an act can name, for whoever offers acts to a person. */
+export {
+  cleanPlaces,
+  detectorPlaces,
+  gauges,
+  leakPlaces,
+  lookPlaces,
+  markPlaces,
+  measures,
+  recordFields,
+  referReasons,
+} from '../core/rig/index.ts';
+export { stages } from '../core/procedure/index.ts';
