@@ -4,6 +4,8 @@ import { defineConfig } from 'vitest/config';
 
 const screenTests = ['tests/{panel,practice,bench,desk}/**/*.test.ts'];
 const browserTests = ['tests/browser/**/*.test.ts'];
+// only these do something by being loaded: else each folder's index.ts would drag its whole floor into the first chunk
+const doesSomething = /\.css(\?|$)|lang\.css|\/src\/(main|cli)\.ts$|node_modules/;
 
 /**
  * One file for the page, the command line and the tests.
@@ -20,6 +22,7 @@ export default defineConfig(({ isSsrBuild }) => ({
     outDir: isSsrBuild ? '../dist/cli' : '../dist/app',
     emptyOutDir: true,
     target: isSsrBuild ? 'node20' : 'es2022',
+    rolldownOptions: { treeshake: { moduleSideEffects: (id: string) => doesSomething.test(id) } },
   },
   test: {
     root: '.',
