@@ -21,7 +21,13 @@ import type {
 import type { Defects } from '../core/rig/index.ts';
 import type { StageId } from '../core/procedure/index.ts';
 import type { Heading } from '../core/scenario/index.ts';
-import type { Assessment, Finding, HoldPointOutcome } from '../core/judge/index.ts';
+import type {
+  AbnormalConditionId,
+  Assessment,
+  Finding,
+  FindingId,
+  HoldPointOutcome,
+} from '../core/judge/index.ts';
 import type { Units } from './units.ts';
 
 /** How pieces are called while a sentence is made: by id, as the kit of this job has them. */
@@ -97,6 +103,9 @@ export interface Catalogue {
   readonly endings: Readonly<
     Record<Ending['kind'] | 'none', { readonly title: string; readonly says: string }>
   >;
-  readonly findings: Readonly<Record<string, FindingWords>>;
+  readonly findings: Readonly<Record<FindingId, FindingWords>>;
+  /** What a hold point rests on, as something that may be wanting. */
+  readonly evidenceItems: Readonly<Record<HoldPointId, Readonly<Record<string, string>>>>;
+  readonly conditions: Readonly<Record<AbnormalConditionId, string>>;
   readonly plain: Readonly<Record<string, string>>;
 }

@@ -1,7 +1,7 @@
 import type { Action, Fact, Hindrance, HoldPointId, Job, KitEntry } from '../core/rig/index.ts';
 import type { StageId } from '../core/procedure/index.ts';
 import type { Finding } from '../core/judge/index.ts';
-import type { FindingWords, HoldPointWords, Speech, StageWords } from './catalogue.ts';
+import type { HoldPointWords, Speech, StageWords } from './catalogue.ts';
 import { english } from './messages/en/index.ts';
 import { capital } from './sentence.ts';
 import { unitsOf, type UnitSystem } from './units.ts';
@@ -27,6 +27,8 @@ export interface Voice {
   readonly hindrance: (hindrance: Hindrance) => string;
   readonly stage: (id: StageId) => StageWords;
   readonly holdPoint: (id: HoldPointId) => HoldPointWords;
+  /** A requirement of a hold point: `the full hold`. */
+  readonly evidenceItem: (id: HoldPointId, item: string) => string;
   readonly finding: (finding: Finding) => FindingText;
 }
 
@@ -46,6 +48,7 @@ export function voiceOf(job: Job, system: UnitSystem = 'us'): Voice {
     hindrance: (hindrance) => english.hindrances[hindrance],
     stage: (id) => english.stages[id],
     holdPoint: (id) => english.holdPoints[id],
+    evidenceItem: (id, item) => english.evidenceItems[id][item] ?? item,
     finding: (finding) => wordFinding(finding, speech),
   };
 }
@@ -76,10 +79,6 @@ function wordFact(fact: Fact, speech: Speech): string {
 }
 
 function wordFinding(finding: Finding, speech: Speech): FindingText {
-  const words: FindingWords | undefined = english.findings[finding.id];
-  if (!words) {
-    const title = english.headings[finding.heading];
-    return { title, happened: `Finding ${finding.id}.`, why: '', next: '' };
-  }
+  const words = english.findings[finding.id];
   return { title: words.title, happened: words.happened(finding, speech), why: words.why, next: words.next };
 }

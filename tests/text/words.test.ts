@@ -15,7 +15,13 @@ import {
   referReasons,
   siteTasks,
 } from '../../src/core/rig/index.ts';
-import { stages } from '../../src/core/procedure/index.ts';
+import { evidenceItemIds, stages } from '../../src/core/procedure/index.ts';
+import {
+  abnormalConditionIds,
+  findingIds,
+  type Finding,
+  type FindingId,
+} from '../../src/core/judge/index.ts';
 import { headings } from '../../src/core/scenario/index.ts';
 import { capital, english, say, voiceOf, type UnitSystem } from '../../src/text/index.ts';
 import { filled } from '../../src/text/sentence.ts';
@@ -120,5 +126,61 @@ describe('plain sentences', () => {
   it('say that a simulator trains and that the written procedure comes first', () => {
     expect(say('caution.trains')).toMatch(/does not qualify/);
     expect(say('caution.first')).toMatch(/written procedure.*local codes.*licensed practice/);
+  });
+});
+
+describe('what the judge finds', () => {
+  const found = (id: FindingId, more: Partial<Finding> = {}): Finding => ({
+    id,
+    heading: findingIds[id].heading,
+    atS: 61,
+    points: 1,
+    critical: false,
+    holdPoint: null,
+    numbers: new Proxy({}, { get: () => 3 }) as Record<string, number>,
+    items: [],
+    ...more,
+  });
+  const ids = Object.keys(findingIds) as FindingId[];
+  const voices = systems.map((system) => voiceOf(job, system));
+
+  it('is worded for every finding and none too many: what happened, why it matters, what to do', () => {
+    expect(new Set(Object.keys(english.findings))).toEqual(new Set(ids));
+    const titles = ids.map((id) => english.findings[id].title);
+    expect(new Set(titles).size).toBe(titles.length);
+    for (const voice of voices) {
+      for (const id of ids) {
+        const text = voice.finding(found(id, { holdPoint: id.startsWith('hold') ? 'H4' : null }));
+        expect(text.title).toMatch(/^[A-Z].*[a-z]$/);
+        for (const part of [text.happened, text.why, text.next]) expect(part).toMatch(/^[A-Z0-9].*\.$/);
+        expect(Object.values(text).join(' ')).not.toMatch(unworded);
+      }
+    }
+  });
+
+  it('names the hold point and everything that was wanting', () => {
+    const text = voices[0].finding(found('holdFalse', { holdPoint: 'H2', items: ['held', 'fluid.seat'] }));
+    expect(text.happened).toBe(
+      'H2, first chamber proved, was signed. Wanting: the full hold and leak fluid on the saddle’s seat.',
+    );
+  });
+
+  it('names pieces as the kit has them and numbers in the units asked for', () => {
+    const text = (system: UnitSystem) =>
+      voiceOf(job, system).finding(
+        found('openedUnderPressure', {
+          items: ['rodBarrel'],
+          numbers: { pressureGaugePa: 241316.5, thrustN: 1100 },
+        }),
+      ).happened;
+    expect(text('us')).toBe('Took off the rod barrel with 35.0 psig behind it, pushing with 247 lbf.');
+    expect(text('si')).toBe('Took off the rod barrel with 241 kPa behind it, pushing with 1100 N.');
+  });
+
+  it('has words for every requirement of every hold point and every abnormal condition', () => {
+    for (const id of holdPointIds) {
+      expect(new Set(Object.keys(english.evidenceItems[id]))).toEqual(new Set(evidenceItemIds[id]));
+    }
+    expect(new Set(Object.keys(english.conditions))).toEqual(new Set(abnormalConditionIds));
   });
 });

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../catalogue.ts';
 import { actions } from './actions.ts';
+import { conditions, evidenceItems } from './evidence.ts';
 import { facts } from './facts.ts';
 import { findings } from './findings/index.ts';
 import { defects, pieces } from './pieces.ts';
@@ -11,6 +12,8 @@ export const english = {
   ...places,
   ...work,
   actions,
+  conditions,
+  evidenceItems,
   facts,
   findings,
   pieces,
