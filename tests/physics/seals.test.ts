@@ -9,6 +9,8 @@ import {
   forceForTorqueN,
   gapAtM,
   holdTorqueNm,
+  makeUpTorqueNm,
+  turnsForTorque,
   madeUpLeakCdAM2,
   relaxationShare,
   seatRingSlot,
@@ -233,6 +235,12 @@ describe('a bore stopper in an NPS 1 bore', () => {
 });
 
 describe('taper threads', () => {
+  it('come to 1.7 turns past hand-tight with 76 N·m at 45 a turn, and take none short of hand-tight', () => {
+    expect(makeUpTorqueNm(1.7, c.nptMakeUpTorquePerTurnNm.value)).toBeCloseTo(76.5, 9);
+    expect(turnsForTorque(76.5, c.nptMakeUpTorquePerTurnNm.value)).toBeCloseTo(c.nptMakeUpTurns.value, 9);
+    expect(makeUpTorqueNm(-1, 45)).toBe(0);
+  });
+
   it('open a slot that grows with turns backed off: an eighth of a turn is 8.6 µm on NPS 1', () => {
     const thread = { pitchM: 0.0254 / 11.5, e1M: 1.23863 * 0.0254 };
     expectWithin(backedOffSlot(thread, 0.125, 6.3).gapM, 8.6e-6, 0.01);

@@ -1,10 +1,11 @@
 import { constants } from '../../src/core/catalogue/index.ts';
 import {
+  AIR,
   compile,
   type Contents,
   fillMol,
   firstStepS,
-  type GasProperties,
+  FUEL_GAS,
   type Law,
   type Network,
   pressuresAbsPa,
@@ -14,16 +15,8 @@ import {
 import { ATM_PA, psi, toPsi } from '../../src/core/units/index.ts';
 
 export const SITE_K = constants.siteTemperatureK.value;
-export const fuelGas: GasProperties = {
-  molarMassKgPerMol: constants.gasMolarMassKgPerMol.value,
-  heatCapacityRatio: constants.gasHeatCapacityRatio.value,
-  viscosityPaS: constants.gasViscosityPaS.value,
-};
-export const air: GasProperties = {
-  molarMassKgPerMol: constants.airMolarMassKgPerMol.value,
-  heatCapacityRatio: constants.airHeatCapacityRatio.value,
-  viscosityPaS: constants.airViscosityPaS.value,
-};
+export const fuelGas = FUEL_GAS;
+export const air = AIR;
 export const MM2 = 1e-6;
 export const LITRE = 1e-3;
 

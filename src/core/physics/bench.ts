@@ -2,20 +2,9 @@ import { constants } from '../catalogue/index.ts';
 import { ATM_PA, drawUniform, type Generator, pow, psig, seedGenerator, toAbs } from '../units/index.ts';
 import { compile } from './compile.ts';
 import { fillMol } from './contents.ts';
-import type { Contents, GasProperties, Link, Network, Step } from './network.ts';
+import { AIR, FUEL_GAS } from './gases.ts';
+import type { Contents, Link, Network, Step } from './network.ts';
 import { firstStepS, stepTo } from './solver.ts';
-
-/** The fuel gas and the air of the catalogue, as the flow laws take them. */
-export const FUEL_GAS: GasProperties = {
-  molarMassKgPerMol: constants.gasMolarMassKgPerMol.value,
-  heatCapacityRatio: constants.gasHeatCapacityRatio.value,
-  viscosityPaS: constants.gasViscosityPaS.value,
-};
-export const AIR: GasProperties = {
-  molarMassKgPerMol: constants.airMolarMassKgPerMol.value,
-  heatCapacityRatio: constants.airHeatCapacityRatio.value,
-  viscosityPaS: constants.airViscosityPaS.value,
-};
 
 const hole = (id: string, from: string, to: string, cdAM2: number): Link => ({
   id,
@@ -112,7 +101,7 @@ export function evenContents(network: Network, pressureAbsPa: number, gasFractio
 }
 
 /** Every hole drawn from 1e-10 to 3e-3 m², every gap from 1e-8 to 1e-3 m, for 10 ms to 10 s. */
-export function drawOpenings(start: Generator): {
+function drawOpenings(start: Generator): {
   network: Network;
   durationS: number;
   generator: Generator;

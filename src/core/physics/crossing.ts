@@ -3,7 +3,7 @@ import type { Contents, Step } from './network.ts';
 import { stepTo } from './solver.ts';
 
 /** How closely a crossing is located, s. */
-export const CROSSING_S = 1e-3;
+const CROSSING_S = 1e-3;
 
 /**
  * When something measured on the contents passes zero between startS and a later time, to CROSSING_S, and the step

@@ -6,7 +6,7 @@ import { LN_10, log10 } from '../units/index.ts';
  */
 
 /** Reynolds number up to which flow is laminar (Re = s²/64). */
-export const LAMINAR_REYNOLDS = 2000;
+const LAMINAR_REYNOLDS = 2000;
 /** s at that Reynolds number, and s from which flow is fully turbulent (Re about 2970). Between: a smooth bridge. */
 const S_LAMINAR = Math.sqrt(64 * LAMINAR_REYNOLDS);
 const S_TURBULENT = 620;
@@ -25,7 +25,7 @@ export function frictionCurve(relativeRoughness: number): FrictionCurve {
 }
 
 /** Colebrook-White solved for Re: Re = −2·s·log10(ε/(3.7·D) + 2.51/s), with its slope by s. */
-export function colebrookReynolds(relativeRoughness: number, s: number): { reynolds: number; slope: number } {
+function colebrookReynolds(relativeRoughness: number, s: number): { reynolds: number; slope: number } {
   const argument = relativeRoughness / 3.7 + 2.51 / s;
   const overRootF = -2 * log10(argument);
   return { reynolds: s * overRootF, slope: overRootF + 5.02 / (s * argument * LN_10) };

@@ -14,7 +14,7 @@ export {
 } from './nozzle.ts';
 export { darcyFrictionFactor } from './friction.ts';
 export { isothermalChokeAbsPa, pipeMassFlowKgPerS, pipeSize } from './pipeFlow.ts';
-export { CHECK_SPRING_PA } from './linkLaw.ts';
+export { AIR, FUEL_GAS } from './gases.ts';
 export * from './excavation.ts';
 export * from './detector.ts';
 export * from './sound.ts';
@@ -30,14 +30,5 @@ export * from './forces.ts';
 export * from './jet.ts';
 export * from './pump.ts';
 export { checkLaws, type LawCheck } from './laws.ts';
-export { CROSSING_S, locateCrossing } from './crossing.ts';
-export {
-  AIR,
-  closureOf,
-  drawOpenings,
-  evenContents,
-  FUEL_GAS,
-  liveRig,
-  openAtRandom,
-  type OpeningsReport,
-} from './bench.ts';
+export { locateCrossing } from './crossing.ts';
+export { closureOf, evenContents, liveRig, openAtRandom, type OpeningsReport } from './bench.ts';

@@ -1,11 +1,9 @@
+import { constants } from '../catalogue/index.ts';
 import { type FlowAt, type Mixture, setStill, throttle, turnRound } from './flowAt.ts';
 import type { Law } from './network.ts';
 import { type CurvePair, orificeFlow } from './orificeFlow.ts';
 import { pipeFlow, pipeSize } from './pipeFlow.ts';
 import { slotFlow, slotSize } from './slotFlow.ts';
-
-/** Drop at which a check valve's light spring has wholly given, Pa. Assumed. */
-export const CHECK_SPRING_PA = 1000;
 
 /** A law with its numbers laid out: writes the flow between two pressures, Pa absolute, and its slopes. */
 export type LinkLaw = (fromAbsPa: number, toAbsPa: number, mixture: Mixture, out: FlowAt) => void;
@@ -35,7 +33,7 @@ export function linkLaw(law: Law, curves: CurvePair): LinkLaw {
     case 'relief':
       return lifting(law.cdAM2, law.setDropPa, law.fullDropPa, curves);
     case 'check':
-      return lifting(law.cdAM2, 0, CHECK_SPRING_PA, curves);
+      return lifting(law.cdAM2, 0, constants.checkSpringPa.value, curves);
     case 'regulator':
       return regulating(law.cdAM2, law.setAbsPa, law.bandPa, curves);
     case 'source':

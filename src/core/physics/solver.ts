@@ -9,7 +9,7 @@ import { keepPositive } from './positivity.ts';
 import { runStages } from './rosenbrock.ts';
 
 /** No step is refused below this length; nothing the model knows happens faster. */
-export const LEAST_STEP_S = 1e-9;
+const LEAST_STEP_S = 1e-9;
 /** How much a step may grow or shrink, and how much of the foreseen step is taken. */
 const GROWTH = 6;
 const SHRINK = 0.15;

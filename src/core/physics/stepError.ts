@@ -1,7 +1,7 @@
 import type { CompiledNetwork } from './compile.ts';
 
 /** Error allowed in a step: of a cell's whole content, and of either gas, as shares of that content. */
-export const TOTAL_TOLERANCE = 1e-4;
+const TOTAL_TOLERANCE = 1e-4;
 export const SPECIES_TOLERANCE = 3e-4;
 
 /** Error of the stages just run, over what is allowed: the worst cell counts. */

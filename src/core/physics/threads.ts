@@ -16,7 +16,7 @@ export interface TaperThread {
 }
 
 /** Taper on diameter: 1 in 16. */
-export const TAPER = 1 / 16;
+const TAPER = 1 / 16;
 
 /**
  * A thread from its pipe's outside diameter, pitch and hand-tight length L1 (which the standard tabulates):

@@ -19,7 +19,7 @@ export const INCH_WATER_PA = 249.089;
 /** One cubic foot, in cubic metres. */
 export const CUBIC_FOOT_M3 = 0.028316847;
 /** Ice point, in kelvins. */
-export const ICE_POINT_K = 273.15;
+const ICE_POINT_K = 273.15;
 
 declare const gaugeBrand: unique symbol;
 declare const absBrand: unique symbol;
