@@ -89,7 +89,7 @@ function* pressureRead(crew: Crew): Work {
   if (Math.max(main, second) > ratingGaugePa) throw new StopWork('pressureAboveRating');
   if (Math.abs(main - second) > limits.secondGaugePa) throw new StopWork('other');
   if (Math.abs(main - orderPressureGaugePa) > limits.orderShare * orderPressureGaugePa)
-    throw new StopWork('other');
+    throw new StopWork('outOfRange');
 }
 
 function* workpieceSeen(crew: Crew): Work {

@@ -1,4 +1,4 @@
-import { act, attemptTo, fluidQuiet, put, StopWork, type Crew } from '../crew.ts';
+import { act, attemptTo, fluidQuiet, lastOf, put, StopWork, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { cradleMain, seatSaddle } from './seating.ts';
 import { bossFit } from './stage01SetUp.ts';
@@ -6,6 +6,8 @@ import { bossFit } from './stage01SetUp.ts';
 const QUARTER_RAD = Math.PI / 2;
 /** How far the old bite is turned back to break it: within the eighth of a turn that is allowed. */
 const BITE_TURNS = 1 / 12;
+/** From this torque an old plug is left alone, N·m (assumed). */
+const SEIZED_NM = 300;
 
 /** Bare metal, the plug's bite broken and snugged, ring, saddle, chains and valve. */
 export function* sealOnTee(crew: Crew): Work {
@@ -28,11 +30,12 @@ export function* sealOnTee(crew: Crew): Work {
 function* breakPlug(crew: Crew): Work {
   yield* act(crew, { kind: 'mark', at: 'plug' });
   const broken = yield* attemptTo(crew, { kind: 'plug.turn', turns: -BITE_TURNS, holdBack: true });
-  if (broken === null) throw new StopWork('plugSeized');
+  const feltNm = broken === null ? SEIZED_NM : (lastOf(broken, 'plug.turned')?.torqueNm ?? 0);
+  if (feltNm >= SEIZED_NM) throw new StopWork('plugSeized');
   yield* act(crew, { kind: 'plug.turn', turns: BITE_TURNS, holdBack: true });
   for (let snugs = 0; snugs < 3; snugs += 1) {
     if (yield* fluidQuiet(crew, 'plug', 30)) return;
     yield* act(crew, { kind: 'plug.turn', turns: 1 / 24, holdBack: true });
   }
-  throw new StopWork('other');
+  throw new StopWork('proofFails');
 }

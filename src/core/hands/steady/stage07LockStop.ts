@@ -61,5 +61,5 @@ function* pullKeeper(crew: Crew): Work {
   const torqueNm = crew.order.limits.keeperNm + OVER_LEAST_NM;
   yield* act(crew, { kind: 'keeper.pull', torqueNm, holdBack: true });
   yield* act(crew, { kind: 'mark', at: 'keeper' });
-  if (!(yield* fluidQuiet(crew, 'keeper', 60))) throw new StopWork('other');
+  if (!(yield* fluidQuiet(crew, 'keeper', 60))) throw new StopWork('proofFails');
 }

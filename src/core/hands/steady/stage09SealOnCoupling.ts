@@ -46,5 +46,5 @@ function* breakTee(crew: Crew): Work {
     if (quiet) return;
     yield* act(crew, { kind: 'tee.turn', turns: 1 / 24, holdBack: true });
   }
-  throw new StopWork('other');
+  throw new StopWork('proofFails');
 }

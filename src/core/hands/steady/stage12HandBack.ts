@@ -8,7 +8,7 @@ export function* handBack(crew: Crew, proofs: readonly [number, number]): Work {
   yield* readGauge(crew, 'main');
   const { leakWatchS } = crew.order.limits;
   for (const place of ['closingPlug', 'weld', 'cutEnd'] as const) {
-    if (!(yield* fluidQuiet(crew, place, leakWatchS + 5))) throw new StopWork('other');
+    if (!(yield* fluidQuiet(crew, place, leakWatchS + 5))) throw new StopWork('proofFails');
   }
   yield* airAtZero(crew, 'hole');
   yield* airAtZero(crew, 'beside');

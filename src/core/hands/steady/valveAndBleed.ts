@@ -66,7 +66,7 @@ export function* barrelOnAndOpen(crew: Crew): Work {
   yield* barrelOn(crew);
   yield* act(crew, { kind: 'rod.hold', held: true });
   yield* easeOpen(crew);
-  if (!(yield* fluidQuiet(crew, 'topJoint', 15))) throw new StopWork('other');
+  if (!(yield* fluidQuiet(crew, 'topJoint', 15))) throw new StopWork('proofFails');
 }
 
 /** Where what hangs on the rod needs more height, the upper spool goes on first. */
@@ -109,7 +109,7 @@ export function* rodDown(crew: Crew): Work<boolean> {
 export function* lookDown(crew: Crew) {
   yield* put(crew, 'sightCap');
   yield* easeOpen(crew);
-  if (!(yield* fluidQuiet(crew, 'topJoint', 15))) throw new StopWork('other');
+  if (!(yield* fluidQuiet(crew, 'topJoint', 15))) throw new StopWork('proofFails');
   return yield* look(crew);
 }
 
