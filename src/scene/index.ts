@@ -14,6 +14,7 @@ export type {
   SceneView,
   Shown,
 } from './describe/view.ts';
+export { shownOf, type GasTruth } from './shown.ts';
 export type { Intent } from './intents.ts';
 export { gripOf, readDrag, type Grip } from './intents.ts';
 export { bubblesPerS, BUBBLES_FROM_MOL_PER_S, dotsAt, particlesPerS } from './particles.ts';

@@ -3,15 +3,15 @@ import type { Vec3 } from './shape/solid.ts';
 
 /** What a full bore blow would show at most, particles a second. */
 const MOST_PER_S = 90;
-/** Flow at which half of that is reached, mol/s. */
-const HALF_MOL_PER_S = 0.05;
+/** Flow at which half of that is reached, kg/s. */
+const HALF_KG_PER_S = 1e-3;
 const MOST_BUBBLES_PER_S = 24;
 /** Flow from which leak-detection fluid shows a bubble: 1e-4 std cm³/s (ASTM E515). */
 export const BUBBLES_FROM_MOL_PER_S = 4.4615e-9;
 
 /** Particles a second for a flow: none for none, more for more, never more than the eye can tell apart. */
-export function particlesPerS(molPerS: number): number {
-  const share = Math.sqrt(Math.max(0, molPerS) / HALF_MOL_PER_S);
+export function particlesPerS(kgPerS: number): number {
+  const share = Math.sqrt(Math.max(0, kgPerS) / HALF_KG_PER_S);
   return (MOST_PER_S * share) / (1 + share);
 }
 
@@ -23,7 +23,7 @@ export function bubblesPerS(molPerS: number): number {
 }
 
 /** Speed at which a particle is seen to travel, m/s: faster streams look faster, within what an eye can follow. */
-export const seenSpeedMPerS = (molPerS: number): number => 0.12 + (0.5 * particlesPerS(molPerS)) / MOST_PER_S;
+export const seenSpeedMPerS = (kgPerS: number): number => 0.12 + (0.5 * particlesPerS(kgPerS)) / MOST_PER_S;
 
 export interface Dot {
   readonly at: Vec3;
@@ -63,9 +63,9 @@ function pointAlong(path: readonly Vec3[], s: number): Vec3 {
 export function dotsAt(flows: readonly FlowView[], fluid: readonly FluidView[], atS: number): Dot[] {
   const dots: Dot[] = [];
   for (const flow of flows) {
-    const rate = particlesPerS(flow.molPerS);
+    const rate = particlesPerS(flow.kgPerS);
     if (rate <= 0) continue;
-    const speed = seenSpeedMPerS(flow.molPerS);
+    const speed = seenSpeedMPerS(flow.kgPerS);
     const length = lengthOf(flow.path);
     const last = Math.floor(atS * rate);
     const first = Math.max(0, Math.ceil((atS - length / speed) * rate));

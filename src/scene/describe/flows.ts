@@ -14,15 +14,15 @@ interface Way {
 /** Streams along the links through which something flows; a link without flow gives none. */
 export function flowViews(rig: RigState, stand: Stand, links: readonly LinkGas[]): FlowView[] {
   return links.flatMap((link) => {
-    if (link.molPerS === 0) return [];
+    if (link.kgPerS === 0) return [];
     const way = wayOf(rig, stand, link.id);
     if (way === null) return [];
-    const path = link.molPerS > 0 ? way.path : [...way.path].reverse();
+    const path = link.kgPerS > 0 ? way.path : [...way.path].reverse();
     return [
       {
         link: link.id,
         path,
-        molPerS: Math.abs(link.molPerS),
+        kgPerS: Math.abs(link.kgPerS),
         gasFraction: link.gasFraction,
         spreadM: way.spreadM,
       },

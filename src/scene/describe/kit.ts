@@ -4,7 +4,7 @@ import type { ShapeSpec } from '../pieces/part.ts';
 import { DIAL_SWEEP_RAD } from '../pieces/testHead.ts';
 import { leaned, type Stand } from './stand.ts';
 import type { ItemView, Shown } from './view.ts';
-import { sized, stopperZM } from './workpiece.ts';
+import { rodTurns, sized, stopperZM } from './workpiece.ts';
 
 const still = { turns: 0, tiltRad: 0, joints: {} } as const;
 /** Full scale of the head's gauge, Pa: 100 psi (assumed). */
@@ -88,7 +88,8 @@ function standingItems(rig: RigState, stand: Stand, spec: ShapeSpec, shown: Show
 
 function rodItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] {
   if (stand.rodZM === null || stand.tipZM === null) return [];
-  const { tip, turns, collarTravelM, travelM } = rig.rod;
+  const { tip, collarTravelM, travelM } = rig.rod;
+  const turns = rodTurns(rig, stand);
   const items: ItemView[] = [];
   const on = (id: string, kind: PieceKind, zM: number, own: ShapeSpec): ItemView => ({
     id,

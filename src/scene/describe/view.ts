@@ -59,7 +59,7 @@ export interface GasView {
 export interface FlowView {
   readonly link: string;
   readonly path: readonly Vec3[];
-  readonly molPerS: number;
+  readonly kgPerS: number;
   readonly gasFraction: number;
   /** Half width of the stream, m. */
   readonly spreadM: number;
@@ -92,10 +92,10 @@ export interface CellGas {
   readonly gasFraction: number;
 }
 
-/** Flow through one link of the network, positive from its `from` to its `to`. */
+/** Flow through one link of the network, gas and air together, positive from its `from` to its `to`. */
 export interface LinkGas {
   readonly id: string;
-  readonly molPerS: number;
+  readonly kgPerS: number;
   readonly gasFraction: number;
 }
 

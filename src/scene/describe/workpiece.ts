@@ -78,10 +78,19 @@ function serviceItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] 
   if (cut && rig.branch.capped) {
     const end = cutAtM(pieces.serviceTee.dims(rig.job.workpiece.teeSize).axisToBossM) + SAW_GAP_M;
     const cap = { ...spec, teeSize: rig.job.system.service.nps };
-    items.push({ id: 'serviceCap', kind: 'serviceCap', spec: cap, position: [0, end, axisZM], ...still });
+    items.push({
+      id: serviceCapOf(rig),
+      kind: 'serviceCap',
+      spec: cap,
+      position: [0, end, axisZM],
+      ...still,
+    });
   }
   return items;
 }
+
+const serviceCapOf = (rig: RigState): string =>
+  Object.values(rig.kit).find((p) => p.kind === 'serviceCap' && p.where === 'rig')?.id ?? 'serviceCap';
 
 interface Place {
   readonly zM: number;
@@ -95,8 +104,10 @@ function teePlace(rig: RigState, stand: Stand): { axisZM: number; turns: number 
     return { axisZM: geometry.portAxisZM + rig.tee.turnsBack * pitchM, turns: -rig.tee.turnsBack };
   }
   if (rig.tee.at === 'rod' && tipZM !== null) {
+    // It hangs by the keeper's square, and the keeper may not stand fully home in it.
+    const keeperUpM = rig.keeper.at === 'tee' ? (stand.madeUpTurns - rig.keeper.engagedTurns) * pitchM : 0;
     return {
-      axisZM: tipZM - (geometry.plugShoulderZM - geometry.portAxisZM),
+      axisZM: tipZM - (geometry.plugShoulderZM - geometry.portAxisZM) - keeperUpM,
       turns: rig.rod.turns - rig.tee.turnsBack,
     };
   }
@@ -126,15 +137,38 @@ function keeperPlace(rig: RigState, stand: Stand): Place | null {
     const shoulder = tee.axisZM + (stand.geometry.plugShoulderZM - stand.geometry.portAxisZM);
     return { zM: shoulder + out * stand.pitchM, turns: tee.turns - out };
   }
-  return rig.keeper.at === 'rod' && stand.tipZM !== null ? { zM: stand.tipZM, turns: rig.rod.turns } : null;
+  return rig.keeper.at === 'rod' && stand.tipZM !== null
+    ? { zM: stand.tipZM, turns: rig.rod.turns - out }
+    : null;
 }
 
 function closingPlace(rig: RigState, stand: Stand): Place | null {
+  const out = stand.madeUpTurns - rig.closing.engagedTurns;
   if (rig.closing.at === 'coupling') {
-    const out = stand.madeUpTurns - rig.closing.engagedTurns;
     return { zM: stand.geometry.closingShoulderZM + out * stand.pitchM, turns: -out };
   }
-  return rig.closing.at === 'rod' && stand.tipZM !== null ? { zM: stand.tipZM, turns: rig.rod.turns } : null;
+  return rig.closing.at === 'rod' && stand.tipZM !== null
+    ? { zM: stand.tipZM, turns: rig.rod.turns - out }
+    : null;
+}
+
+/** How far the rod is turned: with whatever its tip is on, and besides that by itself. */
+export function rodTurns(rig: RigState, stand: Stand): number {
+  const on = rig.rod.engaged ?? rig.rod.load;
+  const own = rig.rod.turns;
+  const out = (engaged: number) => stand.madeUpTurns - engaged;
+  switch (on) {
+    case 'plug':
+      return own - rig.plug.turnsBack;
+    case 'keeper':
+      return own - out(rig.keeper.engagedTurns) - (rig.keeper.at === 'tee' ? rig.tee.turnsBack : 0);
+    case 'closing':
+      return own - out(rig.closing.engagedTurns);
+    case 'tee':
+      return own - out(rig.keeper.engagedTurns) - rig.tee.turnsBack;
+    default:
+      return own;
+  }
 }
 
 /** Top of the stopper's upper washer, m; null while it is not in the picture. */
