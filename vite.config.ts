@@ -22,6 +22,8 @@ export default defineConfig(({ isSsrBuild }) => ({
     outDir: isSsrBuild ? '../dist/cli' : '../dist/app',
     emptyOutDir: true,
     target: isSsrBuild ? 'node20' : 'es2022',
+    // Weights are judged by a test, gzipped, against a budget.
+    chunkSizeWarningLimit: 1024,
     rolldownOptions: { treeshake: { moduleSideEffects: (id: string) => doesSomething.test(id) } },
   },
   test: {

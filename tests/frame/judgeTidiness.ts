@@ -15,7 +15,6 @@ const markers: readonly [RegExp, string][] = [
 
 const passedOver = new Set(['skip', 'only', 'todo', 'skipIf', 'runIf', 'fails']);
 const testWords = new Set(['it', 'test', 'describe', 'suite', 'bench', 'ctx', 'context', 'task']);
-const testAliases = new Set(['xit', 'xtest', 'xdescribe', 'fit', 'fdescribe']);
 
 /** What stands between quotes is text, not code: rules about code must not read it. */
 function blankStrings(text: string, scripts: readonly Script[], offsets: readonly number[]): string {
@@ -60,17 +59,12 @@ function findPassedOver(source: SourceText): string[] {
   const breaches: string[] = [];
   for (const script of source.scripts) {
     visit(script, (node) => {
-      const member =
+      const word =
         ts.isPropertyAccessExpression(node) &&
         passedOver.has(node.name.text) &&
         testWords.has(firstWord(node.expression))
           ? node.name.text
           : undefined;
-      const alias =
-        ts.isCallExpression(node) && testAliases.has(node.expression.getText())
-          ? node.expression.getText()
-          : undefined;
-      const word = member ?? alias;
       if (word === undefined) return;
       breaches.push(`${source.path}:${lineOf(script, node)}: "${word}" passes over a test`);
     });
