@@ -186,6 +186,8 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     settle();
   };
 
+  // The driver may take the picture away and give it back; what was uploaded is uploaded again.
+  canvas.addEventListener('webglcontextrestored', invalidate);
   settle();
   return {
     sync: (next) => {
@@ -252,6 +254,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     }),
     dispose: () => {
       cancelAnimationFrame(pending);
+      canvas.removeEventListener('webglcontextrestored', invalidate);
       stopListening();
       listeners.clear();
       turntable.dispose();

@@ -207,3 +207,22 @@ describe('travel of the rod', () => {
     expect(b.poleZM - b.centreZM).toBeGreaterThan(rigJoint.boreM / 2);
   });
 });
+
+describe('where height is needed', () => {
+  it.each(teeSizes)(
+    'the NPS %s keeper, with its stem, clears the ball only with the upper spool on',
+    (teeSize) => {
+      const g = stackGeometry(job(teeSize));
+      const keeper = pieces.keeperPlug.dims(teeSize);
+      const hang = keeper.threadLengthM + keeper.stemM + pieces.socket.dims(teeSize).lengthM;
+      const low = stackUp(g.firstSeatZM, ['saddle', 'isolationValve', 'rodBarrel']);
+      const tall = stackUp(g.firstSeatZM, ['saddle', 'isolationValve', 'upperSpool', 'rodBarrel']);
+      const ball = ballElevations(low[1].seatZM);
+      expect(rodRange(low[2].seatZM).upZM - hang).toBeLessThan(ball.clearZM);
+      expect(rodRange(tall[3].seatZM).upZM - hang).toBeGreaterThanOrEqual(ball.clearZM);
+      expect(rodRange(tall[3].seatZM).downZM - pieces.socket.dims(teeSize).lengthM).toBeLessThanOrEqual(
+        g.plugShoulderZM,
+      );
+    },
+  );
+});

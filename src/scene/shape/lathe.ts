@@ -73,7 +73,7 @@ export function latheArc(
     const b = rings[(i + 1) % rings.length];
     for (let k = 0; k < steps; k++) addQuad(solid, a[k], a[k + 1], b[k + 1], b[k]);
   }
-  for (const [p, q, r] of triangulate(rows as Point2[])) {
+  for (const [p, q, r] of triangulate(rows)) {
     solid.corners.push(rings[p][0], rings[q][0], rings[r][0]);
     solid.corners.push(rings[p][steps], rings[r][steps], rings[q][steps]);
   }
