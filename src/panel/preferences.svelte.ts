@@ -4,10 +4,12 @@ export interface Preferences {
   units: 'us' | 'si';
   coach: boolean;
   sound: boolean;
+  /** How the rig is shown. */
+  rig: 'picture' | 'both' | 'words';
 }
 
 const kept = 'stillmain.preferences';
-const usual: Preferences = { theme: 'system', units: 'us', coach: true, sound: false };
+const usual: Preferences = { theme: 'system', units: 'us', coach: true, sound: false, rig: 'picture' };
 
 function readKept(): Preferences {
   try {
@@ -16,11 +18,13 @@ function readKept(): Preferences {
     const entries = new Map(Object.entries(found));
     const theme = entries.get('theme');
     const units = entries.get('units');
+    const rig = entries.get('rig');
     return {
       theme: theme === 'light' || theme === 'dark' ? theme : 'system',
       units: units === 'si' ? 'si' : 'us',
       coach: entries.get('coach') !== false,
       sound: entries.get('sound') === true,
+      rig: rig === 'both' || rig === 'words' ? rig : 'picture',
     };
   } catch {
     return usual;
@@ -41,9 +45,13 @@ export function keepPreferences(): void {
   }
 }
 
+/** The theme that a choice comes to on this system. */
+export function themeShown(chosen: Preferences['theme']): 'light' | 'dark' {
+  if (chosen !== 'system') return chosen;
+  return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
+}
+
 /** Puts the chosen theme, or the system's, on the document. */
 export function showTheme(): void {
-  const dark = preferences.theme === 'system' && matchMedia('(prefers-color-scheme: dark)').matches;
-  document.documentElement.dataset.theme =
-    preferences.theme === 'system' ? (dark ? 'dark' : 'light') : preferences.theme;
+  document.documentElement.dataset.theme = themeShown(preferences.theme);
 }

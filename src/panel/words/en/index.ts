@@ -1,7 +1,8 @@
+import { coach } from './coach.ts';
 import { hands } from './hands.ts';
 import { instruments } from './instruments.ts';
 import { pages } from './pages.ts';
 import { work } from './work.ts';
 
 /** Every word of the screens that is not about the rig itself; the rig's own words are the text catalogue's. */
-export const english = { ...pages, ...work, ...instruments, ...hands } as const;
+export const english = { ...pages, ...work, ...instruments, ...hands, ...coach } as const;
