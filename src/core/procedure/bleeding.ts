@@ -79,21 +79,29 @@ export function openings(told: Told): readonly Opening[] {
         return;
       case 'valve.turned':
       case 'piece.placed':
-      case 'piece.removed':
+      case 'piece.removed': {
+        const stayedQuiet = current !== null && current.quietFromS !== null && shutting(told, i);
         close(fact.atS);
         shutSinceS = fact.atS;
         heldSinceShut = standing.held;
         if (standing.bleedOpenRad > 0) {
           current = begin(fact.atS, false, 0, standing, null, standing.held);
-          current.quietFromS = null;
+          current.quietFromS = stayedQuiet ? fact.atS : null;
           found.push(current);
         }
         return;
+      }
       default:
     }
   });
   close(told.nowS);
   return found;
+}
+
+/** The valve below was turned towards shut: what was quiet before stays so. */
+function shutting(told: Told, index: number): boolean {
+  const fact = told.facts[index];
+  return fact.fact === 'valve.turned' && index > 0 && fact.openRad < told.stood[index - 1].valveOpenRad;
 }
 
 function begin(

@@ -4,6 +4,7 @@ export * from './follow.ts';
 export * from './guards.ts';
 export * from './evidence/index.ts';
 export * from './safeStates.ts';
+export * from './due/index.ts';
 export * from './recall.ts';
 export * from './standing.ts';
 export * from './bleeding.ts';

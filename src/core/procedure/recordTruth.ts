@@ -18,9 +18,9 @@ export function recordTrue(told: Told, field: RecordField, value: string): boole
     case 'mainPressure':
       return matchesAny(value, reads(told, 'main'));
     case 'proof1':
-      return matchesAny(value, reads(told, 'head', 'tee'));
+      return matchesAny(value, proofReads(told, 'tee'));
     case 'proof2':
-      return matchesAny(value, reads(told, 'head', 'coupling'));
+      return matchesAny(value, proofReads(told, 'coupling'));
     case 'leakTest':
       return latest(facts, 'leak.looked', (f) => f.at === 'closingPlug') !== null;
     case 'disconnected':
@@ -36,12 +36,16 @@ export function recordTrue(told: Told, field: RecordField, value: string): boole
   }
 }
 
-function reads(told: Told, gauge: 'main' | 'head', saddleOn?: 'tee' | 'coupling'): readonly number[] {
-  return every(
-    told.facts,
-    'gauge.read',
-    (f) => f.gauge === gauge && (!saddleOn || f.under.saddleOn === saddleOn),
-  ).map((f) => f.readingGaugePa);
+function reads(told: Told, gauge: 'main' | 'head'): readonly number[] {
+  return every(told.facts, 'gauge.read', (f) => f.gauge === gauge).map((f) => f.readingGaugePa);
+}
+
+/** What the head showed while a chamber stood at the main's pressure: the only figures a proof can be written from. */
+function proofReads(told: Told, seat: 'tee' | 'coupling'): readonly number[] {
+  const leastPa = Math.min(...reads(told, 'main')) - WRITTEN_SLACK_PA;
+  return every(told.facts, 'gauge.read', (f) => f.gauge === 'head' && f.under.saddleOn === seat)
+    .map((f) => f.readingGaugePa)
+    .filter((readingPa) => readingPa >= leastPa);
 }
 
 function matchesAny(value: string, readings: readonly number[]): boolean {

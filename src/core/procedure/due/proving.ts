@@ -1,0 +1,163 @@
+import { latest } from '../recall.ts';
+import type { ProofChamber } from '../proof.ts';
+import type { HoldPointId } from '../../rig/index.ts';
+import { OPEN_RAD, SHUT_RAD } from '../standing.ts';
+import { openValve, QUARTER_RAD, toTop } from './onStack.ts';
+import { lastS, offer, signing, waitFor, wanting, type DueView, type Offer } from './view.ts';
+
+/** What one stroke of the hand pump adds to a litre, Pa (0.15 L at one atmosphere). */
+const STROKE_PA_M3 = 15.2;
+/** Aimed at above the main's reading, Pa: clear of the gauge's error, well under the limit. */
+const ABOVE_MAIN_PA = 15000;
+const SETTLED_GAUGE_PA = 1500;
+/** Reading from which a rise is watched at all, Pa gauge (one division). */
+const DOWN_GAUGE_PA = 6894.757;
+
+/** Stages 3 and 9: a chamber proved, in the order that wastes least. */
+export function* proving(view: DueView, id: HoldPointId, chamber: ProofChamber): Generator<Offer> {
+  yield* toTop(view, 'testHead');
+  yield* signing(view, id);
+  const lacks = wanting(view, id);
+  const { rig, limits } = view;
+  const head =
+    view.readings?.headGaugePa ??
+    latest(view.facts, 'gauge.read', (f) => f.gauge === 'head')?.readingGaugePa ??
+    0;
+  if (!rig.site.zeroed.head) yield offer('zeroInstrument', { kind: 'gauge.zero', gauge: 'head' }, id);
+  if (lacks.has('keeperMark')) yield offer('mark', { kind: 'mark', at: 'keeper' }, id);
+  if (lacks.has('seatTest') && seatTestBegun(view)) {
+    yield* seatTest(view, id, head);
+    return;
+  }
+  if (lacks.has('riseBefore')) {
+    yield* rise(view, id, head);
+    return;
+  }
+  const [low, high] = limits.lowStageGaugePa;
+  const target = view.facts.length === 0 ? 0 : mainReading(view) + ABOVE_MAIN_PA;
+  const perStroke = STROKE_PA_M3 / chamber.wholeM3;
+  if (lacks.has('lowStage')) {
+    yield* shutVent(view, id);
+    yield* openValve(view);
+    if (head < low) yield offer('pumpLowStage', { kind: 'pump.stroke', strokes: 1 }, id);
+    if (head > high) yield offer('openVent', { kind: 'vent.turn', open: 1 }, id);
+    yield offer('readHead', { kind: 'gauge.read', gauge: 'head' }, id);
+  }
+  for (const place of chamber.fluidAt) {
+    if (lacks.has(`fluid.${place}`))
+      yield offer('leakFluid', { kind: 'leakFluid.apply', at: place, watchS: 20 }, id);
+  }
+  if (lacks.has('atPressure') || lacks.has('held') || lacks.has('settled') || lacks.has('noDrop')) {
+    yield* shutVent(view, id);
+    yield* openValve(view);
+    yield* holdAtMain(view, id, head, target, perStroke);
+    return;
+  }
+  if (lacks.has('seatTest')) {
+    yield* seatTest(view, id, head);
+    return;
+  }
+  if (lacks.has('rise')) yield* rise(view, id, head);
+  if (lacks.has('ventedAway')) yield offer('openVent', { kind: 'vent.turn', open: 1 }, id);
+}
+
+function mainReading(view: DueView): number {
+  return (
+    latest(view.facts, 'gauge.read', (f) => f.gauge === 'main')?.readingGaugePa ??
+    view.job.system.orderPressureGaugePa
+  );
+}
+
+function* shutVent(view: DueView, id: HoldPointId): Generator<Offer> {
+  if (view.rig.testHead.ventOpen > 0) yield offer('shutVent', { kind: 'vent.turn', open: -1 }, id);
+}
+
+function* holdAtMain(
+  view: DueView,
+  id: HoldPointId,
+  head: number,
+  target: number,
+  perStroke: number,
+): Generator<Offer> {
+  if (head < target - ABOVE_MAIN_PA / 2) {
+    const strokes = Math.max(1, Math.min(10, Math.floor((target - head) / perStroke)));
+    yield offer('pumpToMain', { kind: 'pump.stroke', strokes }, id);
+    return;
+  }
+  const disturbedS = Math.max(lastS(view, 'pumped'), lastS(view, 'valve.turned'), lastS(view, 'vent.turned'));
+  const settled = view.clockS - disturbedS;
+  if (settled < view.limits.settleS) {
+    yield waitFor('settle', view.limits.settleS - settled + 1, id);
+    return;
+  }
+  const from = view.facts.find(
+    (f) => f.fact === 'gauge.read' && f.gauge === 'head' && f.atS >= disturbedS + view.limits.settleS,
+  );
+  const held = from ? view.clockS - from.atS : 0;
+  if (from && held < view.limits.holdS) yield waitFor('hold', view.limits.holdS - held + 1, id);
+  yield offer('readHead', { kind: 'gauge.read', gauge: 'head' }, id);
+}
+
+/** Whether the chamber above was shut off under pressure and not yet joined and read again. */
+function seatTestBegun(view: DueView): boolean {
+  const shut = latest(view.facts, 'valve.turned', (f) => f.openRad <= SHUT_RAD);
+  const before = latest(view.facts, 'gauge.read', (f) => f.gauge === 'head');
+  if (!shut || !before || before.atS > shut.atS || lastS(view, 'pumped') > shut.atS) return false;
+  return before.readingGaugePa > view.limits.lowStageGaugePa[1];
+}
+
+/** Shut under pressure, vent above to nothing, vent shut, join again, read. */
+function* seatTest(view: DueView, id: HoldPointId, head: number): Generator<Offer> {
+  const { rig } = view;
+  if (!seatTestBegun(view)) {
+    const disturbedS = Math.max(
+      lastS(view, 'pumped'),
+      lastS(view, 'valve.turned'),
+      lastS(view, 'vent.turned'),
+    );
+    const readSince = latest(view.facts, 'gauge.read', (f) => f.gauge === 'head' && f.atS > disturbedS);
+    if (!readSince) yield offer('readHead', { kind: 'gauge.read', gauge: 'head' }, id);
+    if (rig.valve.openRad > SHUT_RAD)
+      yield offer('shutValve', { kind: 'valve.turn', angleRad: -QUARTER_RAD }, id);
+  }
+  const shutS = latest(view.facts, 'valve.turned', (f) => f.openRad <= SHUT_RAD)?.atS ?? 0;
+  const vented = latest(view.facts, 'vent.turned', (f) => f.open > 0 && f.atS >= shutS);
+  if (!vented) yield offer('openVent', { kind: 'vent.turn', open: 1 }, id);
+  if (rig.testHead.ventOpen > 0 && head > SETTLED_GAUGE_PA) {
+    yield waitFor('openVent', 5, id);
+    return;
+  }
+  yield* shutVent(view, id);
+  if (rig.valve.openRad < OPEN_RAD)
+    yield offer('openValve', { kind: 'valve.turn', angleRad: QUARTER_RAD }, id);
+  yield offer('readHead', { kind: 'gauge.read', gauge: 'head' }, id);
+}
+
+/** Vented to nothing with the valve open, vent shut, read, watched, read again. */
+function* rise(view: DueView, id: HoldPointId, head: number): Generator<Offer> {
+  yield* openValve(view);
+  const shut = latest(view.facts, 'vent.turned', (f) => f.open === 0);
+  const disturbedS = Math.max(lastS(view, 'pumped'), lastS(view, 'valve.turned'), lastS(view, 'vent.turned'));
+  const base = latest(view.facts, 'gauge.read', (f) => f.gauge === 'head' && f.atS > disturbedS);
+  const down = head <= view.limits.risePa;
+  if (view.rig.testHead.ventOpen > 0) {
+    if (!down) {
+      yield waitFor('openVent', 5, id);
+      return;
+    }
+    yield* shutVent(view, id);
+  }
+  const fromZero = base !== null && base.readingGaugePa <= DOWN_GAUGE_PA;
+  if (!shut || (!down && !fromZero)) yield offer('openVent', { kind: 'vent.turn', open: 1 }, id);
+  if (!base) yield offer('readHead', { kind: 'gauge.read', gauge: 'head' }, id);
+  const firstRead = view.facts.find(
+    (f) => f.fact === 'gauge.read' && f.gauge === 'head' && f.atS > disturbedS,
+  );
+  const watched = firstRead ? view.clockS - firstRead.atS : 0;
+  if (watched < view.limits.riseS) yield waitFor('watchRise', view.limits.riseS - watched + 1, id);
+  if (base && base !== firstRead && base.atS - (firstRead?.atS ?? 0) >= view.limits.riseS) {
+    yield offer('openVent', { kind: 'vent.turn', open: 1 }, id);
+    return;
+  }
+  yield offer('readHead', { kind: 'gauge.read', gauge: 'head' }, id);
+}

@@ -1,0 +1,56 @@
+import type { KitKind, SiteTask } from '../../rig/index.ts';
+import { latest } from '../recall.ts';
+import { cradleMains } from '../evidence/h01Ready.ts';
+import { look, offer, pick, signing, task, wanting, type DueView, type Offer } from './view.ts';
+
+const tasks: readonly SiteTask[] = [
+  'readOrder', 'traceAtMain', 'traceAtMeter', 'permit', 'ignitionCleared', 'extinguisher', 'barricade', 'ladder', 'shoring',
+  'callGasControl', 'findShutoff', 'shutCustomer', 'tagCustomer', 'checkFarFeed',
+]; // prettier-ignore
+const kinds: readonly KitKind[] = [
+  'seatRing', 'saddle', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead', 'rodBarrel', 'socket',
+  'stopperHolder', 'boreStopper', 'keeperPlug', 'cupGasket', 'splitCollar', 'closingPlug', 'valveCap', 'serviceCap',
+]; // prettier-ignore
+
+/** What has been seen that no work can mend: stop and refer back. */
+export function* referral(view: DueView): Generator<Offer> {
+  const rating = view.job.system.ratingGaugePa;
+  const main = latest(view.facts, 'gauge.read', (f) => f.gauge === 'main');
+  const saw = view.facts.flatMap((f) => (f.fact === 'looked' ? [f.saw] : []));
+  if (main && main.readingGaugePa > rating)
+    yield offer('referBack', { kind: 'refer', reason: 'pressureAboveRating' });
+  if (saw.some((s) => s.face === 'beyondUse'))
+    yield offer('referBack', { kind: 'refer', reason: 'bossBeyondUse' });
+  if (saw.some((s) => s.wallSound === false))
+    yield offer('referBack', { kind: 'refer', reason: 'wallUnsound' });
+  if (saw.some((s) => s.wrap === 'suspect'))
+    yield offer('referBack', { kind: 'refer', reason: 'suspectWrap' });
+}
+
+/** Stage 1: set up. */
+export function* settingUp(view: DueView): Generator<Offer> {
+  for (const name of tasks) yield* task(view, name);
+  if (!latest(view.facts, 'detector.bumped')) yield offer('readInstrument', { kind: 'detector.bump' }, 'H1');
+  const lacks = wanting(view, 'H1');
+  if (lacks.has('air')) yield offer('readInstrument', { kind: 'detector.read', where: 'hole' }, 'H1');
+  for (const gauge of ['main', 'second'] as const) {
+    if (!view.rig.site.zeroed[gauge]) yield offer('zeroInstrument', { kind: 'gauge.zero', gauge }, 'H1');
+  }
+  if (lacks.has('mainPressure')) yield offer('readInstrument', { kind: 'gauge.read', gauge: 'main' }, 'H1');
+  if (lacks.has('secondGauge')) yield offer('readInstrument', { kind: 'gauge.read', gauge: 'second' }, 'H1');
+  for (const at of ['boss', 'coupling', 'wall', 'wrap'] as const) yield* look(view, at);
+  for (const kind of kinds) yield* inspect(view, pick(view, kind));
+  for (const piece of Object.values(view.rig.kit)) if (piece.kind === 'chain') yield* inspect(view, piece.id);
+  if (cradleMains.includes(view.job.workpiece.mainNps)) {
+    for (const piece of Object.values(view.rig.kit)) {
+      if (piece.kind === 'cradleBlock' && piece.stamped === view.job.workpiece.mainNps)
+        yield* inspect(view, piece.id);
+    }
+  }
+  yield* signing(view, 'H1');
+}
+
+function* inspect(view: DueView, id: string | null): Generator<Offer> {
+  if (id !== null && !view.rig.kit[id].inspected)
+    yield offer('inspectPiece', { kind: 'piece.inspect', piece: id }, 'H1');
+}
