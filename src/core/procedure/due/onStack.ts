@@ -61,13 +61,13 @@ function* bledQuiet(view: DueView, times: number): Generator<Offer> {
       yield waitFor('waitQuiet', 5);
       return;
     }
-    if (over.length < times || last.puff)
+    if (over.length < times || (times > 1 && last.puff))
       yield offer('shutBleed', { kind: 'bleed.turn', angleRad: -QUARTER_RAD });
     return;
   }
   const shutS = view.clockS - lastS(view, 'bleed.turned');
   if (last && over.length < times && shutS < LOOK_AGAIN_S) yield waitFor('waitShutIn', LOOK_AGAIN_S - shutS);
-  if (over.length < times || (last && last.puff))
+  if (over.length < times || (times > 1 && last && last.puff))
     yield offer('openBleed', { kind: 'bleed.turn', angleRad: QUARTER_RAD });
 }
 

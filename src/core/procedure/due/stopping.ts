@@ -78,7 +78,7 @@ export function* stoppingBore(view: DueView): Generator<Offer> {
     yield* clampCollar(view);
   yield* underRod(view, 'stopperHolder', { kind: 'boreStopper', name: 'stopper' });
   if (topKind(view) !== 'rodBarrel') return;
-  if (rig.rod.collarTravelM === null) yield* clampCollar(view);
+  if (rig.rod.collarTravelM === null && rig.stopper.torqueNm === 0) yield* clampCollar(view);
   const feltNm = latest(view.facts, 'stopper.squeezed')?.torqueNm ?? 0;
   const firmNm = firmFeltNm[view.job.workpiece.teeSize] ?? 2.7;
   if (rig.stopper.torqueNm === 0) yield offer('lowerRod', { kind: 'rod.move', lengthM: 0.5 });
