@@ -23,12 +23,6 @@ export const SERVICE_CELLS = 3;
 /** Places the gas can go to that are not cells. */
 export const boundaryIds = { main: 'main', hole: 'hole', street: 'street', far: 'far' } as const;
 
-/** Assumed demand of an occupied house whose supply was never shut: a few small burners, m² effective. */
-const HOUSE_DEMAND_CDA_M2 = 3e-7;
-/** A 3 mm pilot hole in the branch, m² effective. */
-const PILOT_CDA_M2 = 4.3e-6;
-/** A joint that was turned loose, m² effective. */
-const LOOSE_JOINT_CDA_M2 = 2e-9;
 /** Joint torque below which it counts as loose, N·m. */
 export const LOOSE_JOINT_NM = 15;
 
@@ -178,7 +172,7 @@ function workpieceLinks(rig: RigState, sense: Sense): Link[] {
       cdAM2: c.boreDischarge.value * circleM2(idM),
     });
   }
-  const curb = service.curbPassingCdAM2 + (rig.site.curbOpen ? HOUSE_DEMAND_CDA_M2 : 0);
+  const curb = service.curbPassingCdAM2 + (rig.site.curbOpen ? c.houseDemandCdAM2.value : 0);
   if (curb > 0) {
     links.push({
       id: 'curb',
@@ -217,7 +211,8 @@ function branchLinks(rig: RigState, around: string): Link[] {
     },
   ];
   if (rig.branch.cut === 'pilot' && !rig.branch.pilotPlugged) {
-    links.push({ id: 'pilot', from: 'barrel', to: boundaryIds.hole, law: 'orifice', cdAM2: PILOT_CDA_M2 });
+    const cdAM2 = c.boreDischarge.value * circleM2(c.pilotHoleDiameterM.value);
+    links.push({ id: 'pilot', from: 'barrel', to: boundaryIds.hole, law: 'orifice', cdAM2 });
   }
   return links;
 }
@@ -242,7 +237,7 @@ function rigBore(): { law: 'orifice'; cdAM2: number } {
 
 function jointCdAM2(rig: RigState, id: string, jointNm: number, gaugePa: number): number {
   const nick = rig.kit[id].defects.oRingNickCdAM2 ?? 0;
-  const loose = jointNm < LOOSE_JOINT_NM ? LOOSE_JOINT_CDA_M2 : 0;
+  const loose = jointNm < LOOSE_JOINT_NM ? c.looseJointCdAM2.value : 0;
   const flaw = nick + loose;
   const grown = flaw > 0 ? selfEnergisedLeakCdAM2(flaw, c.oRingStressPa.value, gaugePa, psi(35)) : 0;
   return c.goodJointCdAM2.value + grown;

@@ -19,8 +19,6 @@ const c = constants;
 
 /** Gap of a saddle that has lifted off its seat as far as slack chains let it, m (assumed). */
 const LIFTED_GAP_M = 4e-3;
-/** Opening where a ring is missing or the gasket does not fit, m² effective. */
-const BARE_SEAT_CDA_M2 = 2e-4;
 /** Lowest opening of a good seat, m² effective. */
 const GOOD_SEAT_CDA_M2 = c.goodJointCdAM2.value;
 
@@ -113,7 +111,7 @@ export function seatOpening(rig: RigState, sense: Sense): SeatOpening {
   if (lifted(rig, gauge)) {
     const perimeter =
       Math.PI * (rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value);
-    return { law: 'orifice', cdAM2: 0.61 * perimeter * LIFTED_GAP_M };
+    return { law: 'orifice', cdAM2: c.slotDischarge.value * perimeter * LIFTED_GAP_M };
   }
   return rig.saddle.on === 'tee' ? firstSeat(rig, gauge) : secondSeat(rig, gauge);
 }
@@ -121,7 +119,7 @@ export function seatOpening(rig: RigState, sense: Sense): SeatOpening {
 function firstSeat(rig: RigState, gauge: number): SeatOpening {
   const { workpiece } = rig.job;
   const id = rig.seatRing.piece;
-  if (id === null) return { law: 'orifice', cdAM2: BARE_SEAT_CDA_M2 };
+  if (id === null) return { law: 'orifice', cdAM2: c.bareSeatCdAM2.value };
   const ringPiece = rig.kit[id];
   if (ringPiece.trueSize !== workpiece.teeSize) return { law: 'orifice', cdAM2: c.wrongRingCdAM2.value };
   const ring = pieces.seatRing.dims(workpiece.teeSize);
@@ -153,8 +151,8 @@ function firstSeat(rig: RigState, gauge: number): SeatOpening {
   const slot = seatRingSlot(flat, law, squeeze, lean);
   const flaw = GOOD_SEAT_CDA_M2 + (ringPiece.defects.gritCdAM2 ?? 0);
   const openM2 = slot.perimeterM * slot.gapM;
-  if (openM2 * 0.61 < flaw) return { law: 'orifice', cdAM2: flaw };
-  return { law: 'slot', ...slot, cd: 0.61 };
+  if (openM2 * c.slotDischarge.value < flaw) return { law: 'orifice', cdAM2: flaw };
+  return { law: 'slot', ...slot, cd: c.slotDischarge.value };
 }
 
 /** Even pressing of the gasket by the collar's bolts: turns past snug, each side. */
@@ -166,7 +164,7 @@ export function collarEven(rig: RigState): boolean {
 function secondSeat(rig: RigState, gauge: number): SeatOpening {
   const { gasket, collar } = rig.collar;
   const size = rig.job.workpiece.teeSize;
-  if (gasket === null || collar === null) return { law: 'orifice', cdAM2: BARE_SEAT_CDA_M2 };
+  if (gasket === null || collar === null) return { law: 'orifice', cdAM2: c.bareSeatCdAM2.value };
   if (rig.kit[gasket].trueSize !== size || rig.kit[collar].trueSize !== size) {
     return { law: 'orifice', cdAM2: c.wrongRingCdAM2.value };
   }
@@ -186,6 +184,6 @@ function secondSeat(rig: RigState, gauge: number): SeatOpening {
     GOOD_SEAT_CDA_M2 +
     (flaw > 0 ? selfEnergisedLeakCdAM2(flaw, c.cupGasketStressPa.value, gauge, psi(35)) : 0);
   const perimeter = Math.PI * c.cupGasketEndLoadM.value;
-  if (gap > 0) return { law: 'orifice', cdAM2: leak + 0.61 * perimeter * gap };
+  if (gap > 0) return { law: 'orifice', cdAM2: leak + c.slotDischarge.value * perimeter * gap };
   return { law: 'orifice', cdAM2: leak };
 }

@@ -129,7 +129,7 @@ export function stopperOpening(rig: RigState, dropPa: number, atS: number): Seat
       perimeterM: leak.perimeterM,
       gapM: leak.gapM,
       lengthM: Math.max(0.002, leak.lengthM),
-      cd: 0.61,
+      cd: c.slotDischarge.value,
     });
   }
   return openings;

@@ -59,7 +59,7 @@ function makingUp(rig: RigState, made: MadeUp): SeatOpening[] {
     const slot = backedOffSlot(taperThreads[rig.job.workpiece.teeSize], missing, hand);
     return [
       { law: 'slot', ...slot, cd: c.slotDischarge.value },
-      { law: 'orifice', cdAM2: wrong ? c.plugCrossedCdAM2.value : HAND_TIGHT_CDA_M2 },
+      { law: 'orifice', cdAM2: wrong ? c.plugCrossedCdAM2.value : c.handTightCdAM2.value },
     ];
   }
   const cdAM2 = madeUpLeakCdAM2(
@@ -73,14 +73,13 @@ function makingUp(rig: RigState, made: MadeUp): SeatOpening[] {
       sealedM2: c.goodJointCdAM2.value,
       noSealantM2: c.plugNoSealantCdAM2.value,
       crossedM2: c.plugCrossedCdAM2.value,
-      handTightM2: HAND_TIGHT_CDA_M2,
+      handTightM2: c.handTightCdAM2.value,
     },
   );
   return [{ law: 'orifice', cdAM2 }];
 }
 
-/** A thread only hand-tight weeps this much, m² effective; it seals from so many turns past it (assumed). */
-const HAND_TIGHT_CDA_M2 = 5e-8;
+/** It seals from so many turns past hand-tight (assumed). */
 const SEAL_TURNS = 1.2;
 
 /** Opening past the keeper in the tee's top thread. Its sealant goes on with the kit, so the thread is dressed. */

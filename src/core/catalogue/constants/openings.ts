@@ -25,6 +25,7 @@ export const openingConstants = {
     'ASTM E515, 1e-4 std cm³/s at 35 psig',
     'smallest leak whose bubbles show',
   ),
+  looseJointCdAM2: assumed([2e-9, 'm²', 5e-10, 1e-8], 'a joint of the stack turned loose'),
   weepingJointCdAM2: assumed([2e-11, 'm²', 1e-12, 1e-10], 'a joint that passes the gauge and still bubbles'),
   passLimitCdAM2: computed(
     [2.2e-10, 'm²', 1.7e-10, 2.9e-10],
@@ -35,6 +36,7 @@ export const openingConstants = {
   grittyRingCdAM2: assumed([2.2e-9, 'm²', 1e-9, 1e-8], 'grit under the seat ring'),
   hairOnGasketCdAM2: assumed([2e-8, 'm²', 1e-8, 1e-7], 'hair or pinch at the cup gasket'),
   oneSidedChainCdAM2: assumed([3e-7, 'm²', 5e-8, 2e-6], 'saddle drawn down on one side'),
+  bareSeatCdAM2: assumed([2e-4, 'm²', 5e-5, 5e-4], 'saddle on bare metal: ring or gasket left out'),
   wrongRingCdAM2: assumed([6e-6, 'm²', 1e-6, 2e-5], 'seat ring of another size'),
   valvePassingSlightCdAM2: assumed([1e-8, 'm²', 3e-9, 3e-8], 'isolation valve passing, slight'),
   valvePassingBadCdAM2: assumed([3e-7, 'm²', 1e-7, 1e-6], 'isolation valve passing, bad'),
@@ -42,6 +44,7 @@ export const openingConstants = {
   stopperWeepCdAM2: assumed([1e-8, 'm²', 3e-9, 3e-8], 'stopper that weeps'),
   stopperWornCdAM2: assumed([5e-8, 'm²', 2e-8, 1e-7], 'worn stopper'),
   stopperSmallCdAM2: assumed([2e-4, 'm²', 1e-4, 3e-4], 'stopper one size small: the open ring round it'),
+  handTightCdAM2: assumed([5e-8, 'm²', 1e-8, 2e-7], 'a thread made up only hand-tight'),
   plugNoSealantCdAM2: assumed([2e-8, 'm²', 5e-9, 5e-8], 'closing plug made up without sealant'),
   plugCrossedCdAM2: assumed([3e-7, 'm²', 1e-7, 5e-7], 'closing plug crossed in its thread'),
   threadSlackPerTurnM: published(
@@ -50,5 +53,7 @@ export const openingConstants = {
     'gap a turn of a taper thread backed off',
   ),
   threadSlotLengthM: assumed([17e-3, 'm', 14e-3, 19e-3], 'length of the slot along a thread backed off'),
+  pilotHoleDiameterM: assumed([3e-3, 'm', 2e-3, 4e-3], 'pilot hole in the branch'),
+  houseDemandCdAM2: assumed([3e-7, 'm²', 1e-7, 1e-6], 'an occupied house: a few small burners'),
   slotDischarge: assumed([0.61, '-', 0.5, 0.8], 'discharge coefficient of a crack opened wide'),
 } as const;
