@@ -137,7 +137,7 @@ describe('what the judge finds', () => {
     points: 1,
     critical: false,
     holdPoint: null,
-    numbers: new Proxy({}, { get: () => 3 }) as Record<string, number>,
+    numbers: new Proxy({}, { get: () => 3 }),
     items: [],
     ...more,
   });

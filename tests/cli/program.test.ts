@@ -1,0 +1,196 @@
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Ajv2020 from 'ajv/dist/2020.js';
+import { afterAll, describe, expect, it } from 'vitest';
+import { runCommand } from '../../src/cli/program.ts';
+import { canonicalText, chainOf, type RunRecord } from '../../src/core/run/index.ts';
+import { exerciseText } from '../scenario/exercise.ts';
+
+const exerciseFolder = new URL('../../scenarios/abandon-1in-tee-on-4in-main', import.meta.url).pathname;
+const bench = mkdtempSync(join(tmpdir(), 'stillmain-'));
+afterAll(() => rmSync(bench, { recursive: true, force: true }));
+const at = (name: string) => join(bench, name);
+
+const call = async (...args: string[]) => {
+  const out: string[] = [];
+  const err: string[] = [];
+  const code = await runCommand(args, { out: (t) => out.push(t), err: (t) => err.push(t), workerFile: null });
+  return { code, out: out.join('\n'), err: err.join('\n') };
+};
+
+describe('stillmain drive', () => {
+  it('lets the steady hand pass, tells it in one JSON document, and writes the run', async () => {
+    const { code, out, err } = await call(
+      'drive',
+      exerciseFolder,
+      '--hand',
+      'steady',
+      '-o',
+      at('steady.json'),
+      '--json',
+    );
+    expect(code).toBe(0);
+    const told = JSON.parse(out) as Record<string, unknown>;
+    expect(Object.keys(told)).toEqual(
+      expect.arrayContaining([
+        'verdict',
+        'ending',
+        'intendedEnding',
+        'score',
+        'headings',
+        'findings',
+        'holdPoints',
+        'ledger',
+        'peakLelFraction',
+        'actions',
+        'digest',
+        'engine',
+        'simulatedS',
+        'wallS',
+      ]),
+    );
+    expect([told.verdict, told.ending]).toEqual(['pass', 'complete']);
+    expect(told.digest).toMatch(/^[0-9a-f]{64}$/);
+    expect(err).toContain('steady');
+    expect(existsSync(at('steady.json'))).toBe(true);
+  });
+
+  it('lets the hasty hand fail with code 1 and says why to a person', async () => {
+    const { code, out } = await call(
+      'drive',
+      join(exerciseFolder, 'scenario.json'),
+      '--hand',
+      'hasty',
+      '-o',
+      at('hasty.json'),
+    );
+    expect(code).toBe(1);
+    expect(out).toContain('Failed: critical finding.');
+    expect(out).toContain('Signed without the evidence');
+    expect(out).toContain('does not qualify');
+  });
+});
+
+describe('stillmain judge', () => {
+  it('finds a run the same when it plays it again', async () => {
+    const { code, out } = await call('judge', at('steady.json'), '--json');
+    const { runs } = JSON.parse(out) as { runs: Record<string, unknown>[] };
+    expect(code).toBe(0);
+    expect(runs).toHaveLength(1);
+    expect(runs[0]).toMatchObject({ file: at('steady.json'), integrity: 'same', verdict: 'pass' });
+    const record = JSON.parse(readFileSync(at('steady.json'), 'utf8')) as { endDigest: string };
+    expect(runs[0].digest).toBe(record.endDigest);
+  });
+
+  it('names the first action that was changed, and ends with code 1', async () => {
+    const text = readFileSync(at('steady.json'), 'utf8');
+    const record = JSON.parse(text) as { entries: { action: { kind: string } }[] };
+    const index = record.entries.findIndex(({ action }) => action.kind === 'keeper.pull');
+    writeFileSync(at('altered.json'), text.replace('"torqueNm":142', '"torqueNm":143'));
+    const { code, out } = await call('judge', at('altered.json'), '--json');
+    const { runs } = JSON.parse(out) as { runs: Record<string, unknown>[] };
+    expect(code).toBe(1);
+    expect(runs[0]).toMatchObject({ integrity: 'altered', firstBad: index });
+  });
+
+  it('says that a run ends differently when only its sealed end was changed', async () => {
+    const text = readFileSync(at('steady.json'), 'utf8');
+    writeFileSync(at('differs.json'), text.replace(/"endDigest":"..../, '"endDigest":"0000'));
+    const { code, out } = await call('judge', at('differs.json'), '--json');
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({ runs: [{ integrity: 'differs', verdict: 'pass' }] });
+  });
+
+  it('does not judge what another engine made', async () => {
+    const record = JSON.parse(readFileSync(at('steady.json'), 'utf8')) as RunRecord;
+    const engine = 'stillmain 9.9.9';
+    const other = { ...record, engine, chain: chainOf(engine, record.scenario, record.entries) };
+    writeFileSync(at('other.json'), canonicalText(other));
+    const { code, out } = await call('judge', at('other.json'));
+    expect(code).toBe(1);
+    expect(out).toContain('another engine (stillmain 9.9.9): not judged again');
+  });
+
+  it('takes a folder, judges every run in it, and tells what it cannot use on the error side', async () => {
+    mkdirSync(at('many/deep'), { recursive: true });
+    writeFileSync(at('many/a.json'), readFileSync(at('steady.json')));
+    writeFileSync(at('many/deep/b.json'), readFileSync(at('hasty.json')));
+    writeFileSync(at('many/deep/note.txt'), 'not a run');
+    const good = await call('judge', at('many'), '--json');
+    const { runs } = JSON.parse(good.out) as { runs: { file: string; verdict: string }[] };
+    expect(runs.map((r) => [r.file, r.verdict])).toEqual([
+      [at('many/a.json'), 'pass'],
+      [at('many/deep/b.json'), 'critical'],
+    ]);
+    expect(good.code).toBe(1);
+    writeFileSync(at('many/c.json'), '{"format":"stillmain-run"}');
+    const bad = await call('judge', at('many'));
+    expect(bad.code).toBe(2);
+    expect(bad.err).toContain(`${at('many/c.json')}: `);
+  });
+});
+
+describe('stillmain laws', () => {
+  const table = new URL('../published/fluids-reference.csv', import.meta.url).pathname;
+
+  it('holds every row of a table and says where no law of ours is claimed', async () => {
+    const { code, out } = await call('laws', table, '--json');
+    const rows = JSON.parse(out) as {
+      case_id: string;
+      ours: number | null;
+      relative: number | null;
+      note?: string;
+    }[];
+    const inFile = readFileSync(table, 'utf8').trim().split('\n').length - 1;
+    expect(code).toBe(0);
+    expect(rows.length).toBeLessThanOrEqual(inFile);
+    expect(rows.length).toBeGreaterThan(150);
+    for (const row of rows) expect(row.ours !== null || (row.note ?? '').length > 10, row.case_id).toBe(true);
+  });
+
+  it('refuses a table without its columns with code 2', async () => {
+    writeFileSync(at('table.csv'), 'a,b\n1,2\n');
+    const { code, err } = await call('laws', at('table.csv'));
+    expect(code).toBe(2);
+    expect(err).toContain(at('table.csv'));
+  });
+});
+
+describe('stillmain schema', () => {
+  it.each(['scenario', 'run'])(
+    'prints a JSON Schema of a %s that an independent judge can use',
+    async (document) => {
+      const { code, out } = await call('schema', document);
+      const schema = JSON.parse(out) as object;
+      const valid = new Ajv2020({ strict: false }).compile(schema);
+      const text = document === 'scenario' ? exerciseText : readFileSync(at('steady.json'), 'utf8');
+      valid(JSON.parse(text));
+      expect(valid.errors).toBeNull();
+      expect(valid({ format: `stillmain-${document}` })).toBe(false);
+      expect(code).toBe(0);
+    },
+  );
+});
+
+describe('what cannot be used', () => {
+  it.each([
+    ['a place that is not there', ['drive', at('nowhere')], 'no such file or folder'],
+    ['a hand nobody has', ['drive', exerciseFolder, '--hand', 'left'], 'There is no hand called left'],
+    ['a document nobody knows', ['schema', 'poem'], 'There is no document called poem'],
+    ['a command nobody knows', ['dance'], 'unknown command'],
+    ['a command without its argument', ['judge'], 'missing required argument'],
+  ])('%s ends with code 2 and one sentence', async (_, args, sentence) => {
+    const { code, out, err } = await call(...args);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toContain(sentence);
+  });
+
+  it('is told with its place inside the document', async () => {
+    writeFileSync(at('bad.json'), exerciseText.replace('"boss": "sound"', '"boss": "shiny"'));
+    const { code, err } = await call('drive', at('bad.json'));
+    expect(code).toBe(2);
+    expect(err).toContain(`${at('bad.json')}, job.workpiece.boss: `);
+  });
+});
