@@ -10,7 +10,7 @@ import {
   type Network,
 } from '../physics/index.ts';
 import { ATM_PA, psi } from '../units/index.ts';
-import { seatOpening } from './seats.ts';
+import { seatOpenings } from './seats.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
 import { stopperOpening } from './stopping.ts';
@@ -220,7 +220,7 @@ function branchLinks(rig: RigState, around: string): Link[] {
 /** Saddle seat and the joints below the ball. */
 function chamberLinks(rig: RigState, sense: Sense): Link[] {
   if (rig.saddle.on === 'board') return [];
-  const links: Link[] = [{ id: 'seat', from: 'chamber', to: boundaryIds.hole, ...seatOpening(rig, sense) }];
+  const links = asLinks('seat', 'chamber', boundaryIds.hole, seatOpenings(rig, sense));
   const gauge = sense.gaugePa('chamber');
   for (const piece of rig.stack) {
     if (piece.kind !== 'isolationValve' && piece.kind !== 'lowerSpool') break;

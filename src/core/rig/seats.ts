@@ -105,23 +105,23 @@ function cradlesRight(rig: RigState): boolean {
   return fitting >= hooked;
 }
 
-/** Opening between chamber and hole at the saddle's seat. */
-export function seatOpening(rig: RigState, sense: Sense): SeatOpening {
+/** Openings between chamber and hole at the saddle's seat: what its flaws leave, and beside it what it lacks in squeeze. */
+export function seatOpenings(rig: RigState, sense: Sense): SeatOpening[] {
   const gauge = sense.gaugePa('chamber');
   if (lifted(rig, gauge)) {
     const perimeter =
       Math.PI * (rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value);
-    return { law: 'orifice', cdAM2: c.slotDischarge.value * perimeter * LIFTED_GAP_M };
+    return [{ law: 'orifice', cdAM2: c.slotDischarge.value * perimeter * LIFTED_GAP_M }];
   }
   return rig.saddle.on === 'tee' ? firstSeat(rig, gauge) : secondSeat(rig, gauge);
 }
 
-function firstSeat(rig: RigState, gauge: number): SeatOpening {
+function firstSeat(rig: RigState, gauge: number): SeatOpening[] {
   const { workpiece } = rig.job;
   const id = rig.seatRing.piece;
-  if (id === null) return { law: 'orifice', cdAM2: c.bareSeatCdAM2.value };
+  if (id === null) return [{ law: 'orifice', cdAM2: c.bareSeatCdAM2.value }];
   const ringPiece = rig.kit[id];
-  if (ringPiece.trueSize !== workpiece.teeSize) return { law: 'orifice', cdAM2: c.wrongRingCdAM2.value };
+  if (ringPiece.trueSize !== workpiece.teeSize) return [{ law: 'orifice', cdAM2: c.wrongRingCdAM2.value }];
   const ring = pieces.seatRing.dims(workpiece.teeSize);
   const spring = seatSpring(workpiece.teeSize);
   const set = chainSet(rig);
@@ -150,9 +150,8 @@ function firstSeat(rig: RigState, gauge: number): SeatOpening {
   const lean = sits.edgeSqueezeLost + (cradlesRight(rig) ? 0 : 0.3);
   const slot = seatRingSlot(flat, law, squeeze, lean);
   const flaw = GOOD_SEAT_CDA_M2 + (ringPiece.defects.gritCdAM2 ?? 0);
-  const openM2 = slot.perimeterM * slot.gapM;
-  if (openM2 * c.slotDischarge.value < flaw) return { law: 'orifice', cdAM2: flaw };
-  return { law: 'slot', ...slot, cd: c.slotDischarge.value };
+  const flawed: SeatOpening = { law: 'orifice', cdAM2: flaw };
+  return slot.gapM > 0 ? [flawed, { law: 'slot', ...slot, cd: c.slotDischarge.value }] : [flawed];
 }
 
 /** Even pressing of the gasket by the collar's bolts: turns past snug, each side. */
@@ -161,12 +160,12 @@ export function collarEven(rig: RigState): boolean {
   return left >= 0.5 && right >= 0.5 && Math.abs(left - right) <= 0.34;
 }
 
-function secondSeat(rig: RigState, gauge: number): SeatOpening {
+function secondSeat(rig: RigState, gauge: number): SeatOpening[] {
   const { gasket, collar } = rig.collar;
   const size = rig.job.workpiece.teeSize;
-  if (gasket === null || collar === null) return { law: 'orifice', cdAM2: c.bareSeatCdAM2.value };
+  if (gasket === null || collar === null) return [{ law: 'orifice', cdAM2: c.bareSeatCdAM2.value }];
   if (rig.kit[gasket].trueSize !== size || rig.kit[collar].trueSize !== size) {
-    return { law: 'orifice', cdAM2: c.wrongRingCdAM2.value };
+    return [{ law: 'orifice', cdAM2: c.wrongRingCdAM2.value }];
   }
   const set = chainSet(rig);
   const sits = seating(rig);
@@ -184,6 +183,5 @@ function secondSeat(rig: RigState, gauge: number): SeatOpening {
     GOOD_SEAT_CDA_M2 +
     (flaw > 0 ? selfEnergisedLeakCdAM2(flaw, c.cupGasketStressPa.value, gauge, psi(35)) : 0);
   const perimeter = Math.PI * c.cupGasketEndLoadM.value;
-  if (gap > 0) return { law: 'orifice', cdAM2: leak + c.slotDischarge.value * perimeter * gap };
-  return { law: 'orifice', cdAM2: leak };
+  return [{ law: 'orifice', cdAM2: leak + c.slotDischarge.value * perimeter * gap }];
 }
