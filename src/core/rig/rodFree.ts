@@ -20,6 +20,6 @@ export function barrelOn(rig: RigState): boolean {
 /** Nobody holds the rod and nothing else does: gas and weight may take it. */
 export function rodLoose(rig: RigState): boolean {
   const { rod } = rig;
-  if (!barrelOn(rig) || rod.held || rod.engaged !== null || rod.resting) return false;
+  if (!barrelOn(rig) || rod.held || rod.engaged !== null) return false;
   return !(rod.load === 'stopper' && rig.stopper.torqueNm > 0);
 }

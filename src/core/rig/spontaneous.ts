@@ -1,5 +1,6 @@
 import { constants } from '../catalogue/index.ts';
 import { rodPushN, rodVerdict, stopperVerdict } from '../physics/index.ts';
+import { withDepth } from './acts/rod.ts';
 import { bedChains } from './acts/seat.ts';
 import type { FactBody } from './facts.ts';
 import { hasValve } from './network.ts';
@@ -28,7 +29,8 @@ export function wouldMove(rig: RigState, sense: Sense): Spontaneous {
   if (rig.ending !== null) return null;
   if (rodLoose(rig)) {
     const verdict = rodVerdict(rodGland, sense.gaugePa('above'));
-    if (verdict === 'thrown') return 'rodThrown';
+    // a rod that has flown up and lies against its stop is not thrown again; one that sank may well be
+    if (verdict === 'thrown' && !(rig.rod.resting && rig.rod.travelM <= 0)) return 'rodThrown';
     if (verdict === 'sinks' && sinkTravelM(rig) > rig.rod.travelM + 1e-6) return 'rodSinks';
   }
   return stopperSlips(rig, sense) ? 'stopperSlips' : null;
@@ -70,14 +72,14 @@ export function move(
       const pressureGaugePa = sense.gaugePa('above');
       const push = rodPushN(rodGland, pressureGaugePa);
       const energyJ = (push - rodGland.glandFrictionN) * (rig.rod.travelM + REBOUND_M);
-      const up: RigState = { ...rig, rod: { ...rig.rod, travelM: 0, resting: true } };
+      const up = withDepth({ ...rig, rod: { ...rig.rod, travelM: 0, resting: true } });
       const thrown: FactBody = { fact: 'rod.thrown', thrustN: push, pressureGaugePa, energyJ };
       return strikes(up, [thrown], energyJ > HURT_ENERGY_J ? 1e4 : 0, 'rodThrown');
     }
     case 'rodSinks': {
       const travelM = sinkTravelM(rig);
       return {
-        rig: { ...rig, rod: { ...rig.rod, travelM, resting: true } },
+        rig: withDepth({ ...rig, rod: { ...rig.rod, travelM, resting: true } }),
         facts: [{ fact: 'rod.sank', travelM }],
       };
     }
@@ -94,9 +96,12 @@ export function move(
   }
 }
 
+/** The stopper goes up; a rod still latched to it goes with it. */
 function slippedUp(rig: RigState, byM: number): RigState {
+  const latched = rig.stopper.at === 'holder';
   return {
     ...rig,
+    rod: latched ? { ...rig.rod, travelM: Math.max(0, rig.rod.travelM - byM) } : rig.rod,
     stopper: {
       ...rig.stopper,
       belowPortM: rig.stopper.belowPortM - byM,

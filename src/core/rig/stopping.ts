@@ -71,6 +71,7 @@ export function exposedShare(rig: RigState): number {
 
 /** In the bore at all: lowered past the tee's top into the run, on the holder or left there. */
 export function stopperInBore(rig: RigState): boolean {
+  if (rig.tee.at !== 'coupling') return false;
   if (rig.stopper.at === 'set') return true;
   return rig.stopper.at === 'holder' && rig.rod.load === 'stopper' && rig.stopper.belowPortM > -0.02;
 }

@@ -1,4 +1,13 @@
-import { ageBy, layOut, move, type Fact, type FactBody, type RigState, type Sense } from '../rig/index.ts';
+import {
+  ageBy,
+  endLoadN,
+  layOut,
+  move,
+  type Fact,
+  type FactBody,
+  type RigState,
+  type Sense,
+} from '../rig/index.ts';
 import { tellProcedure } from './tell.ts';
 import { senseOf } from './sense.ts';
 import { alike, ready, type GasView } from './gas.ts';
@@ -174,7 +183,8 @@ function saddleMoves(run: RunState, up: boolean, sense: Sense): RunState {
   const laid = relay(heard, run.rig, atS);
   if (!up) return laid;
   const chamberGaugePa = sense.gaugePa('chamber');
-  return raise(laid, atS, [{ fact: 'saddle.lifted', chamberGaugePa, forceN: chamberGaugePa * 1.257e-3 }]);
+  const forceN = endLoadN(run.rig, chamberGaugePa);
+  return raise(laid, atS, [{ fact: 'saddle.lifted', chamberGaugePa, forceN }]);
 }
 
 function blows(run: RunState, from: string | null, kgPerS: number, atS: number): RunState {

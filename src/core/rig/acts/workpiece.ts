@@ -41,7 +41,7 @@ export const workpieceActs: Acts<
     return turnTee(rig, turns, holdBack);
   },
   'keeper.pull': (rig, { torqueNm, holdBack }) => {
-    if (rig.keeper.at !== 'tee') return 'notFitted';
+    if (rig.keeper.at !== 'tee' || rig.tee.at !== 'coupling') return 'notFitted';
     if (rig.saddle.on !== 'board') return 'covered';
     return pullKeeper(rig, torqueNm, holdBack);
   },
