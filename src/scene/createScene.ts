@@ -172,7 +172,6 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     kindOf: (id) =>
       view?.items.find((i) => i.id === id)?.kind ?? (view?.chains.some((c) => c.id === id) ? 'chain' : ''),
     metresPerPixel: () => turntable.metresPerPixel(size.height),
-    holdCamera: (held) => (turntable.enabled = !held),
     emit: (intent) => listeners.forEach((listener) => listener(intent)),
     nudge,
   });

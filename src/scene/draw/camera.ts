@@ -34,13 +34,9 @@ export class Turntable {
     this.#controls.minDistance = 0.15;
     this.#controls.maxDistance = 8;
     this.#controls.dollyToCursor = true;
-    for (const event of ['control', 'update', 'transitionstart', 'wake'] as const) {
+    for (const event of ['controlstart', 'control', 'controlend', 'transitionstart', 'wake'] as const) {
       this.#controls.addEventListener(event, onMove);
     }
-  }
-
-  set enabled(on: boolean) {
-    this.#controls.enabled = on;
   }
 
   /** @returns true while the eye is still moving */

@@ -5,7 +5,6 @@ export interface Hand {
   readonly pick: (clientX: number, clientY: number) => Picked | null;
   readonly kindOf: (id: string) => string;
   readonly metresPerPixel: () => number;
-  readonly holdCamera: (held: boolean) => void;
   readonly emit: (intent: Intent) => void;
   readonly nudge: (key: string, shift: boolean) => boolean;
 }
@@ -37,7 +36,7 @@ export function listen(canvas: HTMLElement, hand: Hand): () => void {
     pressed = { x: event.clientX, y: event.clientY, target };
     const grip = picked && event.button === 0 ? gripOf(hand.kindOf(picked.id), partOf(hand, picked)) : null;
     if (!grip || target === null) return;
-    hand.holdCamera(true);
+    event.stopImmediatePropagation();
     canvas.setPointerCapture(event.pointerId);
     drag = {
       pointer: event.pointerId,
@@ -64,10 +63,7 @@ export function listen(canvas: HTMLElement, hand: Hand): () => void {
   const up = (event: PointerEvent) => {
     const was = drag;
     drag = null;
-    if (was) {
-      hand.holdCamera(false);
-      if (was.moved) send(was, 0, 0, true);
-    }
+    if (was?.moved) send(was, 0, 0, true);
     if (
       pressed &&
       !was?.moved &&

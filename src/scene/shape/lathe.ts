@@ -1,5 +1,5 @@
 import { addPoint, addQuad, empty, type Solid, type Vec3 } from './solid.ts';
-import { triangulate, type Point2 } from './polygon.ts';
+import { triangulate } from './polygon.ts';
 
 /** Radius and height, m. */
 export type RZ = readonly [r: number, z: number];
