@@ -1,9 +1,7 @@
 import type { KitEntry, KitKind, MainSize, TeeSize } from '../rig/index.ts';
+import { cradleMains } from '../procedure/index.ts';
 import type { Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
-
-/** Mains so small that the chains need a cradle block each to bear on (common practice, no source). */
-export const cradledMains: readonly MainSize[] = ['1-1/4', '1-1/2', '2', '3'];
 
 /**
  * Tees a main's crown has room for: a coupling wider than 0.95 of the main's outside cannot be welded on.
@@ -110,7 +108,7 @@ function kitEntries(kit: readonly KitEntry[]): Problem[] {
 function stampOf(entry: KitEntry, where: string): Problem[] {
   if (entry.stamped === undefined)
     return [{ where: `${where}.stamped`, says: `A ${entry.kind} is stamped with its size.` }];
-  const sizes: readonly string[] = teeSizedKinds.includes(entry.kind) ? ['3/4', '1', '1-1/4'] : cradledMains;
+  const sizes: readonly string[] = teeSizedKinds.includes(entry.kind) ? ['3/4', '1', '1-1/4'] : cradleMains;
   const wrong = (size: string | undefined) => size !== undefined && !sizes.includes(size);
   const says = `A ${entry.kind} is made in ${sizes.join(', ')} only.`;
   if (wrong(entry.stamped)) return [{ where: `${where}.stamped`, says }];
@@ -132,7 +130,7 @@ function kitEnough({ job, intendedEnding }: Scenario): Problem[] {
   if (intendedEnding !== 'complete') return problems;
   for (const kind of teeSizedKinds) need(kind, teeSize, neededOfTeeSize[kind] ?? 0);
   need('serviceCap', job.system.service.nps, 1);
-  if (cradledMains.includes(mainNps)) need('cradleBlock', mainNps, 2);
+  if (cradleMains.includes(mainNps)) need('cradleBlock', mainNps, 2);
   return problems;
 }
 

@@ -2,5 +2,4 @@ export * from './schema.ts';
 export * from './parse.ts';
 export type { Problem } from './problem.ts';
 export { problemOf } from './problem.ts';
-export { cradledMains } from './cross.ts';
 export { scenarioJsonSchema } from './jsonSchema.ts';

@@ -4,19 +4,49 @@ import { conditions, evidenceItems } from './evidence.ts';
 import { facts } from './facts.ts';
 import { findings } from './findings/index.ts';
 import { defects, pieces } from './pieces.ts';
-import * as places from './places.ts';
+import {
+  bubbles,
+  cleanPlaces,
+  detectorPlaces,
+  gauges,
+  hindrances,
+  leakPlaces,
+  lookPlaces,
+  markPlaces,
+  measures,
+  recordFields,
+  referReasons,
+  siteTasks,
+} from './places.ts';
 import { plain } from './plain.ts';
-import * as work from './work.ts';
+import { endings, headings, holdPoints, outcomes, stages, verdicts } from './work.ts';
 
+/** All that is said in English. */
 export const english = {
-  ...places,
-  ...work,
   actions,
+  bubbles,
+  cleanPlaces,
   conditions,
+  defects,
+  detectorPlaces,
+  endings,
   evidenceItems,
   facts,
   findings,
+  gauges,
+  headings,
+  hindrances,
+  holdPoints,
+  leakPlaces,
+  lookPlaces,
+  markPlaces,
+  measures,
+  outcomes,
   pieces,
-  defects,
   plain,
+  recordFields,
+  referReasons,
+  siteTasks,
+  stages,
+  verdicts,
 } satisfies Catalogue;

@@ -6,4 +6,3 @@ export const wayOf = (turns: number, on: string, back: string): string =>
 export const clockwise = (turns: number): string => wayOf(turns, 'clockwise', 'counter-clockwise');
 export const withHold = (holdBack: boolean): string =>
   holdBack ? ', holding back' : ', without holding back';
-export const aside = (side: 'left' | 'right'): string => (side === 'left' ? 'left' : 'right');

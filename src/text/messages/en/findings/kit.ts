@@ -23,12 +23,6 @@ export const kitFindings = {
     why: 'Nobody knows what is wrong with a piece nobody looked at.',
     next: 'Look over every piece before the job begins.',
   },
-  soundRejected: {
-    title: 'Sound piece set aside',
-    happened: (f, s) => `Set aside without anything wrong with it: ${piecesOf(f, s)}.`,
-    why: 'Doubt is right, but a crew without kit cannot finish what it has opened.',
-    next: 'Look it over first; set aside what shows a flaw.',
-  },
   noCradleBlocks: {
     title: 'Cradle blocks left out',
     happened: (f) => `Cradle blocks under the main: ${numberOf(f, 'blocks')} of 2.`,
