@@ -26,7 +26,7 @@ describe('quantities as a gauge or a rule shows them', () => {
     [us.fingerTorque(2.26), '20 lbf·in'],
     [si.fingerTorque(2.26), '2.3 N·m'],
     [us.length(0.0254), '1.00 in'],
-    [us.length(0.298), '11.7 in'],
+    [us.length(0.298), '11.73 in'],
     [si.length(0.298), '298 mm'],
     [si.length(0.004), '4.0 mm'],
     [us.distance(18.288), '60.0 ft'],
