@@ -79,7 +79,9 @@ export function personAt(app: App): Person {
       return text.includes('not on the rig') ? 0 : figureIn(text, /(-?[\d.]+) (?:kPa|psig)/);
     },
     async clock() {
-      const text = await app.page.evaluate(() => document.querySelector('header time')?.textContent ?? '');
+      const text = await app.page.evaluate(
+        () => document.querySelector('[aria-label=Clock] time')?.textContent ?? '',
+      );
       const [hours, minutes, seconds] = text.split(':').map(Number);
       return hours * 3600 + minutes * 60 + seconds;
     },

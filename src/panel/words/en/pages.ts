@@ -16,7 +16,7 @@ export const pages = {
     'Stillmain is a practice yard for the crew that takes a threaded service tee off a live steel gas main without letting gas blow. You have the rig, the kit, the gauges and two pairs of hands. The gas behaves as gas does. Nothing stops you from doing things in the wrong order, and each hold point asks whether you really know what you are about to sign.',
   'home.exercises': 'Exercises',
   'home.start': 'Start the exercise',
-  'home.startNamed': 'Start: {title}',
+  'home.startNamed': 'Start the exercise: {title}',
   'home.pressure': 'Main on the order',
   'home.tee': 'Tee',
   'home.main': 'Main',

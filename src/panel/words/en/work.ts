@@ -1,6 +1,7 @@
 /** What the practice workplace and the debrief say around the rig. */
 export const work = {
   'work.title': 'Practice',
+  'work.places': 'Parts of this page',
   'work.lost': 'There is no exercise of that name here.',
   'work.runLost': 'That run is not kept in this browser.',
   'work.elsewhere':

@@ -1,0 +1,86 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type App, openApp } from './harness.ts';
+import { personAt } from './person.ts';
+
+/** WCAG 2.2 A and AA by axe-core, an independent judge; it finds what a machine can find and no more. */
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Violation {
+  readonly id: string;
+  readonly help: string;
+  readonly targets: readonly string[];
+}
+
+async function violations(app: App): Promise<Violation[]> {
+  // Bars that stay at the edges cover a part of whatever is scrolled there; they are judged where they stand in the page.
+  await app.page.evaluate(() => {
+    for (const bar of document.querySelectorAll<HTMLElement>('body *'))
+      if (getComputedStyle(bar).position === 'sticky') bar.style.position = 'static';
+  });
+  await app.page.evaluate(axe);
+  const found = await app.page.evaluate(
+    'axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then((r) => r.violations.map((v) => ({ id: v.id, help: v.help, targets: v.nodes.slice(0, 5).map((n) => n.target.join(" ") + " " + (n.failureSummary ?? "").split("\\n")[1]) })))',
+  );
+  return found as Violation[];
+}
+
+/** The page may scroll up and down but never sideways. */
+const spillsSideways = (app: App): Promise<boolean> =>
+  app.page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth + 1);
+
+const widths = [390, 820, 1280, 1920] as const;
+
+describe.each(['light', 'dark'] as const)('the pages in the %s theme', (theme) => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp('#/', { darkTheme: theme === 'dark' });
+  });
+  afterAll(() => app.close());
+
+  it('give the start page no violation at any width', async () => {
+    for (const width of widths) {
+      await app.page.setViewport({ width, height: 900 });
+      await app.find('heading', 'Exercises');
+      expect(await violations(app), `at ${width}`).toEqual([]);
+      expect(await spillsSideways(app), `at ${width}`).toBe(false);
+      await app.screenshot(`home-${theme}-${width}`);
+    }
+  });
+
+  it('give the work order and the practice no violation at any width, whatever hands are on', async () => {
+    await app.goTo('#/practice/abandon-1in-tee-on-4in-main');
+    await app.find('button', 'Begin');
+    expect(await violations(app)).toEqual([]);
+    await app.pressByKey('button', 'Begin');
+    await app.pressByKey('button', 'Pause');
+    const person = personAt(app);
+    for (const width of widths) {
+      await app.page.setViewport({ width, height: 900 });
+      for (const thing of ['Kit board', 'Stopper', 'Records', 'Site']) {
+        await person.on(thing);
+        expect(await violations(app), `${thing} at ${width}`).toEqual([]);
+      }
+      expect(await spillsSideways(app), `at ${width}`).toBe(false);
+      await app.screenshot(`practice-${theme}-${width}`);
+    }
+    await app.pressByKey('button', 'In words');
+    expect(await violations(app)).toEqual([]);
+  });
+
+  it('give the debrief no violation at any width', async () => {
+    const person = personAt(app);
+    await person.on('Stop & refer');
+    await app.pressByKey('button', 'Stop work and refer back, because: another reason');
+    await app.pressByKey('button', 'Yes');
+    await app.pressByKey('link', 'Go to the debrief');
+    await app.find('heading', 'Findings');
+    for (const width of widths) {
+      await app.page.setViewport({ width, height: 900 });
+      expect(await violations(app), `at ${width}`).toEqual([]);
+      expect(await spillsSideways(app), `at ${width}`).toBe(false);
+      await app.screenshot(`debrief-${theme}-${width}`);
+    }
+  });
+});
