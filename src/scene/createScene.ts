@@ -50,6 +50,7 @@ export interface RigScene {
   /** What is under a point of the canvas, CSS pixels from its corner: `id/part`, or null. */
   readonly pick: (x: number, y: number) => string | null;
   readonly onIntent: (listener: (intent: Intent) => void) => () => void;
+  /** A key that turns, shifts or nears the picture: true when it was one. Whoever owns the canvas hands keys in. */
   readonly nudge: (key: string, shift?: boolean) => boolean;
   readonly resize: (width: number, height: number) => void;
   readonly stats: () => SceneStats;
@@ -173,7 +174,6 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       view?.items.find((i) => i.id === id)?.kind ?? (view?.chains.some((c) => c.id === id) ? 'chain' : ''),
     metresPerPixel: () => turntable.metresPerPixel(size.height),
     emit: (intent) => listeners.forEach((listener) => listener(intent)),
-    nudge,
   });
 
   const goTo = (name: ViewName, smooth: boolean) => {

@@ -6,7 +6,6 @@ export interface Hand {
   readonly kindOf: (id: string) => string;
   readonly metresPerPixel: () => number;
   readonly emit: (intent: Intent) => void;
-  readonly nudge: (key: string, shift: boolean) => boolean;
 }
 
 /** A press that moves less than this is a choice, not a drag, pixels. */
@@ -23,7 +22,7 @@ interface Drag {
 }
 
 /**
- * Pointer and keys on the canvas. A press on something that can be taken hold of moves it; anywhere else it turns the
+ * The pointer on the canvas. A press on something that can be taken hold of moves it; anywhere else it turns the
  * picture. Every drag has a way without one: choosing, and the panel's own buttons.
  */
 export function listen(canvas: HTMLElement, hand: Hand): () => void {
@@ -81,23 +80,16 @@ export function listen(canvas: HTMLElement, hand: Hand): () => void {
     else hand.emit({ kind: 'slide', target: from.target, lengthM: read.amount, ended });
   };
 
-  const key = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    if (hand.nudge(event.key, event.shiftKey)) event.preventDefault();
-  };
-
   // Capture: a hand that takes hold must stop the camera before the camera hears of the press.
   canvas.addEventListener('pointerdown', down, true);
   canvas.addEventListener('pointermove', move);
   canvas.addEventListener('pointerup', up);
   canvas.addEventListener('pointercancel', up);
-  canvas.addEventListener('keydown', key);
   return () => {
     canvas.removeEventListener('pointerdown', down, true);
     canvas.removeEventListener('pointermove', move);
     canvas.removeEventListener('pointerup', up);
     canvas.removeEventListener('pointercancel', up);
-    canvas.removeEventListener('keydown', key);
   };
 }
 
