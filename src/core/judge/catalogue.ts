@@ -75,7 +75,6 @@ export const findingIds = {
   wrongSize: kit('major'),
   unfitUsed: kit('major'),
   usedUninspected: kit('minor'),
-  soundRejected: kit('minor'),
   noCradleBlocks: kit('major'),
   noSealant: kit('major'),
   sealantOnRubber: kit('minor'),

@@ -11,7 +11,6 @@ export const kitRules: Rule = (judged) => [
   ...wrongSize(judged),
   ...unfit(judged),
   ...uninspected(judged),
-  ...rejected(judged),
   ...cradles(judged),
   ...sealant(judged),
 ];
@@ -75,17 +74,6 @@ const uninspected: Rule = ({ facts }) => {
   const points = Math.min(5, 0.5 * blind.length);
   const items = blind.map(({ piece }) => piece);
   return [{ id: 'usedUninspected', atS: blind[0].atS, points, numbers: { pieces: blind.length }, items, causes: ['H1.kit'] }]; // prettier-ignore
-};
-
-/** Doubt is never punished; throwing out sound kit without cause leaves a crew short. */
-const rejected: Rule = ({ facts, job }) => {
-  const sound = facts.flatMap((f) =>
-    f.fact === 'piece.rejected' && !f.doubtful && job.kit.some((k) => k.id === f.piece) ? [f] : [],
-  );
-  if (sound.length === 0) return [];
-  const points = Math.min(3, sound.length);
-  const items = sound.map((f) => f.piece);
-  return [{ id: 'soundRejected', atS: sound[0].atS, points, items, causes: ['soundRejected'] }];
 };
 
 /** A chain round a small main bends over nothing: one cradle block a chain gives it something to bear on. */
