@@ -44,7 +44,7 @@ const eyeAt = (zM: number, yM = 0): PerspectiveCamera => {
 const section = new Vector4(-1, 0, 0, 0);
 
 group('a pick answers with what is seen', () => {
-  it('the near half of the saddle when whole, the ball of the valve through the cut', () => {
+  it('the body of the valve when whole, its ball through the cut', () => {
     const items = drawn();
     const valveZ = describe(rigged()).marks.ballZM ?? 0;
     const whole = pickAt(0, 0, eyeAt(valveZ, 0.03), [items.root], null);
