@@ -26,10 +26,10 @@ export function viewpoint(name: ViewName, view: SceneView, sectionRad = 0): View
 /** As seen with the section across the main. */
 function facing(name: ViewName, { marks, hole }: SceneView): Viewpoint {
   const { topZM, bossZM, ballZM } = marks;
-  const low = hole.floorZM;
+  const low = hole.floorZM + 0.16;
   switch (name) {
     case 'wholeRig': {
-      const tall = topZM + 0.16 - low;
+      const tall = topZM + 0.1 - low;
       return { eye: [1, -0.34, 0.2], target: [0, 0, low + tall / 2], tallM: tall * 1.06, uncut: false };
     }
     case 'teeAndBore':
