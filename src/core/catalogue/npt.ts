@@ -52,8 +52,3 @@ export function crestDiameterM(nps: ThreadNps, depthM: number): number {
   const t = taperThreads[nps];
   return t.e1M - depthM * TAPER_ON_DIAMETER - THREAD_HEIGHT_PITCHES * t.pitchM;
 }
-
-/** How far a male piece has come out of its made-up place after so many turns back, m. */
-export function backedOffM(nps: ThreadNps, turnsBack: number): number {
-  return turnsBack * taperThreads[nps].pitchM;
-}

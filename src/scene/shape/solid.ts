@@ -58,16 +58,3 @@ export const alongX = (solid: Solid): Solid => mapped(solid, (x, y, z) => [z, x,
 export const alongY = (solid: Solid): Solid => mapped(solid, (x, y, z) => [y, z, x]);
 /** Turned half round the x axis: what was up is down. */
 export const upsideDown = (solid: Solid): Solid => mapped(solid, (x, y, z) => [x, -y, -z]);
-
-/** Volume enclosed, m³; negative when the body is inside out. */
-export function volumeM3({ points: p, corners }: Solid): number {
-  let six = 0;
-  for (let i = 0; i < corners.length; i += 3) {
-    const [a, b, c] = [corners[i] * 3, corners[i + 1] * 3, corners[i + 2] * 3];
-    six +=
-      p[a] * (p[b + 1] * p[c + 2] - p[b + 2] * p[c + 1]) +
-      p[a + 1] * (p[b + 2] * p[c] - p[b] * p[c + 2]) +
-      p[a + 2] * (p[b] * p[c + 1] - p[b + 1] * p[c]);
-  }
-  return six / 6;
-}

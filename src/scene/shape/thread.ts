@@ -21,9 +21,6 @@ export function femaleThread(nps: ThreadNps, bottomZM: number, topZM: number, fa
 /** Radius of the pitch cone at the female's face. */
 const madeUpRadius = (nps: ThreadNps): number => taperThreads[nps].e1M / 2;
 
-export const pitchRadiusM = (nps: ThreadNps, belowFaceM: number): number =>
-  madeUpRadius(nps) - (belowFaceM * TAPER_ON_DIAMETER) / 2;
-
 function rings(
   nps: ThreadNps,
   bottom: number,
