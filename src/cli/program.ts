@@ -1,8 +1,10 @@
 import { Command, CommanderError } from 'commander';
 import { checkLaws } from '../core/physics/index.ts';
 import { recordJsonSchema } from '../core/run/index.ts';
-import { scenarioJsonSchema } from '../core/scenario/index.ts';
+import { parseScenario, scenarioJsonSchema } from '../core/scenario/index.ts';
 import { say } from '../text/index.ts';
+import exerciseFile from '../../scenarios/abandon-1in-tee-on-4in-main/scenario.json';
+import { bench, OPENINGS, wordBench } from './bench.ts';
 import { driveScenario, handNames } from './driveScenario.ts';
 import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
 import { isGood } from './judgeFile.ts';
@@ -29,6 +31,7 @@ export async function runCommand(args: readonly string[], io: CommandIo): Promis
   });
   addLaws(program, io);
   addSchema(program, io);
+  addBench(program, io);
   try {
     await program.parseAsync(args, { from: 'user' });
     return code;
@@ -111,5 +114,22 @@ function addSchema(program: Command, io: CommandIo): void {
         throw new Unusable(`There is no document called ${document}; there are scenario and run.`);
       const schema = document === 'scenario' ? scenarioJsonSchema() : recordJsonSchema();
       io.out(JSON.stringify(schema, null, 2));
+    });
+}
+
+function addBench(program: Command, io: CommandIo): void {
+  program
+    .command('bench')
+    .description('measure what the engine costs on this machine')
+    .option('--openings <n>', 'how many random openings', String(OPENINGS))
+    .option('--json', 'one JSON document on standard output')
+    .action((options: { openings: string; json?: boolean }) => {
+      const openings = Number(options.openings);
+      if (!Number.isInteger(openings) || openings < 1)
+        throw new Unusable(`A whole number of openings is needed, not ${options.openings}.`);
+      const parsed = parseScenario(exerciseFile);
+      if ('problems' in parsed) throw new Unusable('The shipped exercise cannot be read.');
+      const report = bench(parsed.scenario, openings, io.err);
+      io.out(options.json ? JSON.stringify(report) : wordBench(report));
     });
 }

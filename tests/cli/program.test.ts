@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, it } from 'vitest';
+import type { BenchReport } from '../../src/cli/bench.ts';
 import { runCommand } from '../../src/cli/program.ts';
 import { canonicalText, chainOf, type RunRecord } from '../../src/core/run/index.ts';
 import { exerciseText } from '../scenario/exercise.ts';
@@ -171,6 +172,23 @@ describe('stillmain schema', () => {
       expect(code).toBe(0);
     },
   );
+});
+
+describe('stillmain bench', () => {
+  it('measures the job, holds, blows and random openings, of which none fails', async () => {
+    const { code, out } = await call('bench', '--openings', '300', '--json');
+    const told = JSON.parse(out) as BenchReport;
+    expect(code).toBe(0);
+    expect(told.actions).toMatchObject({ n: 300, failures: 0 });
+    expect(told.fullJob.simulatedS).toBeGreaterThan(40 * 60);
+    for (const cost of [told.fullJob.simPerCpuS, told.quietHold.simPerCpuS, told.blow.simPerCpuS])
+      expect(cost).toBeGreaterThan(1000);
+    expect(told.growth.map(({ cells }) => cells)).toEqual([8, 12, 16, 24]);
+  }, 90_000);
+
+  it('wants a whole number of openings', async () => {
+    expect((await call('bench', '--openings', 'many')).code).toBe(2);
+  });
 });
 
 describe('what cannot be used', () => {
