@@ -22,7 +22,7 @@ export interface BenchReport {
   readonly length: readonly { readonly simulatedS: number; readonly ms: number }[];
 }
 
-const REPLAYS = 12;
+const REPLAYS = 8;
 /** Random openings tried unless told otherwise. */
 export const OPENINGS = 100000;
 const HOLD_S = 36000;
@@ -38,7 +38,7 @@ export function bench(scenario: Scenario, openings: number, told: (what: string)
   const jobMs = leastMs(REPLAYS, () => replay(scenario, entries, undefined, run.clockS));
   const length = [0, 4, 16].map((hours) => {
     const simulatedS = (entries.at(-2)?.atS ?? 0) + hours * 3600;
-    const ms = leastMs(3, () => replay(scenario, entries.slice(0, -1), undefined, simulatedS));
+    const ms = leastMs(2, () => replay(scenario, entries.slice(0, -1), undefined, simulatedS));
     return { simulatedS: whole(simulatedS), ms: tenth(ms) };
   });
   told('Holds, blows and growth …');
