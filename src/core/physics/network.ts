@@ -71,6 +71,8 @@ export interface Step {
   nextStepS: number;
   /** Accepted steps inside. */
   steps: number;
+  /** How often the flows of the whole network were computed, refused tries included. */
+  evaluations: number;
 }
 
 /** Instantaneous flow through a link, mol/s, positive from `from` to `to`. */

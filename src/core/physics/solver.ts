@@ -39,6 +39,7 @@ export function naturalStep(
     linkGasMol: gas,
     nextStepS: accepted.nextStepS,
     steps: 1,
+    evaluations: accepted.evaluations,
   };
 }
 
@@ -61,6 +62,7 @@ export function stepTo(
   let atS = startS;
   let nextStepS = stepS;
   let steps = 0;
+  let evaluations = 0;
   while (atS < endS) {
     const left = endS - atS;
     const wanted = nextStepS;
@@ -69,8 +71,17 @@ export function stepTo(
     atS = whole ? endS : atS + accepted.hS;
     nextStepS = whole && wanted > left ? Math.max(wanted, accepted.nextStepS) : accepted.nextStepS;
     steps += 1;
+    evaluations += accepted.evaluations;
   }
-  return { endS, contents: takeContents(net), linkAirMol: air, linkGasMol: gas, nextStepS, steps };
+  return {
+    endS,
+    contents: takeContents(net),
+    linkAirMol: air,
+    linkGasMol: gas,
+    nextStepS,
+    steps,
+    evaluations,
+  };
 }
 
 /** A careful first step, s, after something was done: a hundredth of the time in which the fastest cell would turn over. */
@@ -97,13 +108,15 @@ function acceptStep(
   firstS: number,
   air: number[],
   gas: number[],
-): { hS: number; nextStepS: number } {
+): { hS: number; nextStepS: number; evaluations: number } {
   let hS = firstS;
   let refused = false;
   let turned = false;
+  let evaluations = 1;
   startOver(net, startS);
   for (;;) {
     const forced = hS <= LEAST_STEP_S;
+    evaluations += 2;
     const error = runStages(net, startS, hS) ? stepError(net) : Infinity;
     if (error <= 1 || forced) {
       if (!forced && turnDonors(net)) {
@@ -117,11 +130,13 @@ function acceptStep(
         }
         turned = !turned;
         refused = true;
+        evaluations += 1;
         continue;
       }
       if (keepPositive(net, air, gas, forced)) {
         const grown = error > 0 ? CAUTION / cbrtPortable(error) : GROWTH;
-        return { hS, nextStepS: hS * Math.max(SHRINK, Math.min(refused ? 1 : GROWTH, grown)) };
+        const nextStepS = hS * Math.max(SHRINK, Math.min(refused ? 1 : GROWTH, grown));
+        return { hS, nextStepS, evaluations };
       }
       hS = Math.max(LEAST_STEP_S, hS * 0.4);
     } else {
@@ -130,6 +145,7 @@ function acceptStep(
     }
     refused = true;
     turned = false;
+    evaluations += 1;
     startOver(net, startS);
   }
 }
