@@ -86,7 +86,7 @@ describe('a run kept in the browser', () => {
     await field?.evaluate((input, record) => {
       const files = new DataTransfer();
       files.items.add(new File([record], 'a-run.run.json', { type: 'application/json' }));
-      (input as HTMLInputElement).files = files.files;
+      (input).files = files.files;
       input.dispatchEvent(new Event('change', { bubbles: true }));
     }, text);
     await app.find('heading', 'Findings');
@@ -99,7 +99,7 @@ describe('a run kept in the browser', () => {
     await field?.evaluate((input) => {
       const files = new DataTransfer();
       files.items.add(new File(['{"a":1}'], 'not-a-run.json', { type: 'application/json' }));
-      (input as HTMLInputElement).files = files.files;
+      (input).files = files.files;
       input.dispatchEvent(new Event('change', { bubbles: true }));
     });
     await app.seeText('could not be opened');

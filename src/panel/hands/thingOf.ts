@@ -16,3 +16,19 @@ export function thingOf(action: Action, rig: RigState): string | null {
     return things.find((thing) => thing.kit.includes(kind))?.id ?? named?.id ?? null;
   return named?.id ?? null;
 }
+
+/** Where the workpiece's own parts are worked on. */
+const ofWorkpiece: Readonly<Record<string, string>> = {
+  topPlug: 'plug',
+  serviceTee: 'tee',
+  serviceStub: 'branch',
+  serviceLine: 'branch',
+  coupling: 'look',
+  main: 'clean',
+  rod: 'rod',
+};
+
+/** Id of the thing that a piece of a kind belongs to, or null. */
+export function thingOfKind(kind: string): string | null {
+  return things.find((thing) => thing.kit.some((one) => one === kind))?.id ?? ofWorkpiece[kind] ?? null;
+}

@@ -1,0 +1,1 @@
+export { gainOf, openEar, type Ear } from './hear.ts';
