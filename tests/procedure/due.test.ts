@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import { assess } from '../../src/core/judge/index.ts';
+import { due, dueReasons, type Due } from '../../src/core/procedure/index.ts';
+import { advance, attempt, begin, could, read, type RunState } from '../../src/core/run/index.ts';
+import type { Action } from '../../src/core/rig/index.ts';
+import { drawInteger, seedGenerator, type Generator } from '../../src/core/units/index.ts';
+import { exercise, outcomeOf, steadyRun, type Mutable } from '../judge/play.ts';
+
+const advised = (run: RunState): Due | null => due(run, (action) => could(run, action) === null, read(run));
+
+/** Does whatever is due until the run ends; gives up when the advice goes in circles. */
+function obey(start: RunState, most = 900): RunState {
+  let run = start;
+  for (let steps = 0; steps < most && run.rig.ending === null; steps += 1) {
+    const next = advised(run);
+    if (next === null) break;
+    if (next.action === null) {
+      run = advance(run, run.clockS + (next.waitS ?? 1));
+      continue;
+    }
+    const attempted = attempt(run, next.action);
+    if ('hindrance' in attempted) throw new Error(`${next.why}: ${attempted.hindrance}`);
+    run = advance(attempted.run, attempted.run.busyUntilS);
+  }
+  return run;
+}
+
+describe('the coach', () => {
+  it('leads somebody who only does what is due to a job complete and proved', () => {
+    const assessment = assess(obey(begin(exercise())));
+    expect(assessment.ending).toBe('complete');
+    expect(assessment.verdict).toBe('pass');
+    expect(assessment.score).toBeGreaterThanOrEqual(95);
+  });
+
+  it.each([
+    [
+      'a main at 61 psig',
+      (s: Mutable) => (s.job.system.mainPressureGaugePa = 61 * 6894.757),
+      'pressureAboveRating',
+    ],
+    ['a boss beyond use', (s: Mutable) => (s.job.workpiece.boss = 'beyondUse'), 'bossBeyondUse'],
+    ['suspect wrap', (s: Mutable) => (s.job.workpiece.wrap = 'suspect'), 'suspectWrap'],
+  ] as const)('stops and refers back at %s', (_, change, reason) => {
+    const run = obey(
+      begin(
+        exercise((s) => {
+          change(s);
+        }),
+      ),
+      80,
+    );
+    expect(run.rig.ending).toEqual({ kind: 'referred', reason });
+    expect(outcomeOf(assess(run), 'H2')).toBe('notReached');
+  });
+
+  it('after any slip shows an action the rig accepts: 500 states reached by chance', () => {
+    let chance: Generator = seedGenerator(20517);
+    const draw = (count: number): number => {
+      const next = drawInteger(chance, count);
+      chance = next.generator;
+      return next.value;
+    };
+    const actions = steadyRun().entries.map((entry) => entry.action);
+    const refused: string[] = [];
+    let states = 0;
+    while (states < 500) {
+      let run = walkModel(draw(actions.length));
+      for (let slips = 0; slips < 10 && run.rig.ending === null && states < 500; slips += 1) {
+        run = slip(run, actions[draw(actions.length)]);
+        if (run.rig.ending !== null) break;
+        states += 1;
+        const next = advised(run);
+        if (next?.action && could(run, next.action) !== null) refused.push(`${next.why} at ${run.clockS}`);
+        if (next) expect(dueReasons).toContain(next.why);
+        if (next && next.action === null) expect(next.waitS).toBeGreaterThan(0);
+      }
+    }
+    expect(refused).toEqual([]);
+  });
+
+  it('says nothing more once the run has ended', () => {
+    expect(advised(steadyRun().run)).toBeNull();
+  });
+});
+
+const walked = new Map<number, RunState>();
+/** The model run up to an entry, in strides kept for the next asker. */
+function walkModel(upTo: number): RunState {
+  const stride = Math.floor(upTo / 60) * 60;
+  let from = stride;
+  while (from > 0 && !walked.has(from)) from -= 60;
+  let run = walked.get(from) ?? begin(exercise());
+  const { entries } = steadyRun();
+  for (let i = from; i < stride; i += 1) {
+    const attempted = attempt(advance(run, entries[i].atS), entries[i].action);
+    if ('hindrance' in attempted) throw new Error(attempted.hindrance);
+    run = attempted.run;
+  }
+  run = advance(run, run.busyUntilS);
+  walked.set(stride, run);
+  return run;
+}
+
+function slip(run: RunState, action: Action): RunState {
+  const attempted = attempt(run, action);
+  return 'hindrance' in attempted ? run : advance(attempted.run, attempted.run.busyUntilS);
+}
