@@ -77,7 +77,7 @@ export const floors: Readonly<Record<string, Floor>> = {
   // Outside the core, units are granted as values: whoever words or draws a reading converts it.
   text: { from: coreTypes, parts: [] },
   session: { from: { ...wholeCore, ...everything('text') }, parts: ['xstate', ...schema] },
-  store: { from: { ...wholeCore, ...everything('text') }, parts: ['idb', 'fflate', ...schema, ...hashing] },
+  store: { from: { ...wholeCore, ...everything('text') }, parts: ['idb', ...schema, ...hashing] },
   scene: {
     from: {
       ...everything('core/units', 'core/catalogue', 'text'),
