@@ -19,7 +19,7 @@ import type {
   SiteTask,
 } from '../core/rig/index.ts';
 import type { Defects } from '../core/rig/index.ts';
-import type { StageId } from '../core/procedure/index.ts';
+import type { SafeStateId, StageId } from '../core/procedure/index.ts';
 import type { Heading } from '../core/scenario/index.ts';
 import type {
   AbnormalConditionId,
@@ -96,6 +96,8 @@ export interface Catalogue {
   };
   readonly facts: { readonly [K in FactKind]: (fact: FactOf<K>, speech: Speech) => string };
   readonly stages: Readonly<Record<StageId, StageWords>>;
+  /** What to stop means, at each stage. */
+  readonly safeStates: Readonly<Record<SafeStateId, string>>;
   readonly holdPoints: Readonly<Record<HoldPointId, HoldPointWords>>;
   readonly outcomes: Readonly<Record<HoldPointOutcome, { readonly word: string; readonly means: string }>>;
   readonly headings: Readonly<Record<Heading, string>>;

@@ -15,7 +15,7 @@ import {
   referReasons,
   siteTasks,
 } from '../../src/core/rig/index.ts';
-import { evidenceItemIds, stages } from '../../src/core/procedure/index.ts';
+import { evidenceItemIds, safeStateIds, stages } from '../../src/core/procedure/index.ts';
 import {
   abnormalConditionIds,
   findingIds,
@@ -48,6 +48,7 @@ describe('every word is there', () => {
     ['referReasons', referReasons],
     ['hindrances', hindrances],
     ['stages', stages],
+    ['safeStates', safeStateIds],
     ['holdPoints', holdPointIds],
     ['headings', headings],
   ] as const)('of all %s, and none too many', (group, ids) => {

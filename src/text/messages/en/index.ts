@@ -19,7 +19,7 @@ import {
   siteTasks,
 } from './places.ts';
 import { plain } from './plain.ts';
-import { endings, headings, holdPoints, outcomes, stages, verdicts } from './work.ts';
+import { endings, headings, holdPoints, outcomes, safeStates, stages, verdicts } from './work.ts';
 
 /** All that is said in English. */
 export const english = {
@@ -46,6 +46,7 @@ export const english = {
   plain,
   recordFields,
   referReasons,
+  safeStates,
   siteTasks,
   stages,
   verdicts,

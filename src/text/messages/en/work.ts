@@ -161,6 +161,20 @@ export const holdPoints: Catalogue['holdPoints'] = {
   },
 };
 
+export const safeStates: Catalogue['safeStates'] = {
+  nothingOpened: 'Nothing is opened yet: leave it as it is.',
+  plugSnuggedRigOff: 'Top plug snugged and quiet under leak fluid, rig off.',
+  plugBackBleedTested:
+    'Top plug, or a new one, back in and bleed-tested; until then the valve capped and attended.',
+  stopperOutPlugIn: 'Stopper held on its holder, or drawn and the top plug back in.',
+  keeperInAttended: 'Keeper in; attended, and not left overnight.',
+  stubCappedKeeperIn: 'Keeper in, the branch stub capped. The service does not go back into use.',
+  teeSnuggedRigCapped: 'Tee snugged, the rig left on it and capped as containment.',
+  closingPlugIn:
+    'Forward only: closing plug in. Until then the rig capped and attended, the main shut if need be.',
+  handBack: 'Everything tested and made good: hand back.',
+};
+
 export const outcomes: Catalogue['outcomes'] = {
   held: { word: 'held', means: 'Signed with the evidence, before the work it guards.' },
   missed: { word: 'missed', means: 'The work it guards began without a signature.' },
