@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/core/judge/index.ts';
 import { due, dueReasons, type Due } from '../../src/core/procedure/index.ts';
-import { advance, attempt, begin, could, read, type RunState } from '../../src/core/run/index.ts';
-import type { Action } from '../../src/core/rig/index.ts';
-import { drawInteger, seedGenerator, type Generator } from '../../src/core/units/index.ts';
+import {
+  advance,
+  attempt,
+  begin,
+  could,
+  read,
+  type Attempted,
+  type RunState,
+} from '../../src/core/run/index.ts';
+import type { Action, ReferReason } from '../../src/core/rig/index.ts';
+import { drawInteger, PSI_PA, seedGenerator, type Generator } from '../../src/core/units/index.ts';
 import { exercise, outcomeOf, steadyRun, type Mutable } from '../judge/play.ts';
 
 const advised = (run: RunState): Due | null => due(run, (action) => could(run, action) === null, read(run));
@@ -12,17 +20,35 @@ const advised = (run: RunState): Due | null => due(run, (action) => could(run, a
 function obey(start: RunState, most = 900): RunState {
   let run = start;
   for (let steps = 0; steps < most && run.rig.ending === null; steps += 1) {
-    const next = advised(run);
+    const next: Due | null = advised(run);
     if (next === null) break;
     if (next.action === null) {
       run = advance(run, run.clockS + (next.waitS ?? 1));
       continue;
     }
-    const attempted = attempt(run, next.action);
+    const attempted: Attempted = attempt(run, next.action);
     if ('hindrance' in attempted) throw new Error(`${next.why}: ${attempted.hindrance}`);
     run = advance(attempted.run, attempted.run.busyUntilS);
   }
   return run;
+}
+
+const stops: readonly (readonly [string, (scenario: Mutable) => void, ReferReason])[] = [
+  ['a main at 61 psig', aboveRating, 'pressureAboveRating'],
+  ['a boss beyond use', beyondUse, 'bossBeyondUse'],
+  ['suspect wrap', suspectWrap, 'suspectWrap'],
+];
+
+function aboveRating(scenario: Mutable): void {
+  scenario.job.system.mainPressureGaugePa = 61 * PSI_PA;
+}
+
+function beyondUse(scenario: Mutable): void {
+  scenario.job.workpiece.boss = 'beyondUse';
+}
+
+function suspectWrap(scenario: Mutable): void {
+  scenario.job.workpiece.wrap = 'suspect';
 }
 
 describe('the coach', () => {
@@ -33,23 +59,8 @@ describe('the coach', () => {
     expect(assessment.score).toBeGreaterThanOrEqual(95);
   });
 
-  it.each([
-    [
-      'a main at 61 psig',
-      (s: Mutable) => (s.job.system.mainPressureGaugePa = 61 * 6894.757),
-      'pressureAboveRating',
-    ],
-    ['a boss beyond use', (s: Mutable) => (s.job.workpiece.boss = 'beyondUse'), 'bossBeyondUse'],
-    ['suspect wrap', (s: Mutable) => (s.job.workpiece.wrap = 'suspect'), 'suspectWrap'],
-  ] as const)('stops and refers back at %s', (_, change, reason) => {
-    const run = obey(
-      begin(
-        exercise((s) => {
-          change(s);
-        }),
-      ),
-      80,
-    );
+  it.each(stops)('stops and refers back at %s', (_, change, reason) => {
+    const run = obey(begin(exercise(change)), 80);
     expect(run.rig.ending).toEqual({ kind: 'referred', reason });
     expect(outcomeOf(assess(run), 'H2')).toBe('notReached');
   });

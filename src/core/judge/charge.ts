@@ -1,4 +1,4 @@
-import { headings, type Heading, type Scenario } from '../scenario/index.ts';
+import type { Heading, Scenario } from '../scenario/index.ts';
 import { findingIds } from './catalogue.ts';
 import { defaultWeights, type Draft } from './case.ts';
 import type { Finding } from './types.ts';
@@ -76,6 +76,3 @@ function rank(draft: Draft): number {
 function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
-
-/** Every heading in order, for whoever lists them. */
-export const headingOrder: readonly Heading[] = headings;

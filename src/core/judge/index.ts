@@ -2,6 +2,5 @@ export * from './types.ts';
 export * from './catalogue.ts';
 export { judge, type JudgedRecord } from './judge.ts';
 export { assess, type RunAssessment } from './assess.ts';
-export { layOutCase, type Case, type JudgedRun } from './case.ts';
-export { stopIsSupported } from './ending.ts';
+export type { JudgedRun } from './case.ts';
 export { GAS_KG_PER_MOL, AIR_KG_PER_MOL } from './ledger.ts';

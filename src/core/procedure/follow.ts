@@ -1,4 +1,4 @@
-import { holdPointIds, type Fact, type HoldPointId, type Job } from '../rig/index.ts';
+import type { Fact, HoldPointId, Job } from '../rig/index.ts';
 import { begunBy } from './guards.ts';
 import { nextHold } from './holdMachine.ts';
 import { latest } from './recall.ts';
@@ -62,6 +62,3 @@ function followStage(
   });
   return milestone === null || milestone === stage ? stage : nextStage(stage, milestone);
 }
-
-/** Hold points in the order of the job. */
-export const holdPointOrder: readonly HoldPointId[] = holdPointIds;

@@ -9,6 +9,5 @@ export * from './recall.ts';
 export * from './standing.ts';
 export * from './bleeding.ts';
 export { tell, type EvidenceItem, type Told } from './told.ts';
-export { stopOf, type Stop } from './evidence/h04ServiceStopped.ts';
 export { cradleMains } from './evidence/h01Ready.ts';
-export { firstChamber, secondChamber, highestPumpedGaugePa, voidsProof, type ProofChamber } from './proof.ts';
+export { firstChamber, secondChamber, highestPumpedGaugePa, type ProofChamber } from './proof.ts';

@@ -28,16 +28,6 @@ export function latest<K extends Fact['fact']>(
   return null;
 }
 
-/** The first fact of one kind, or null. */
-export function first<K extends Fact['fact']>(
-  facts: readonly Fact[],
-  kind: K,
-  where?: (fact: FactOf<K>) => boolean,
-): FactOf<K> | null {
-  for (const fact of facts) if (isKind(fact, kind) && (!where || where(fact))) return fact;
-  return null;
-}
-
 /** The last action of one kind that a hand did, with its time in s, or null. */
 export function latestDone<K extends ActionKind>(
   facts: readonly Fact[],

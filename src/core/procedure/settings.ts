@@ -3,7 +3,7 @@ import { holdPointIds } from '../rig/index.ts';
 
 /** What a scenario may set about hold points. Every limit is the operator's: none of these numbers is a federal rule. */
 const n = (low: number, high: number) => v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high));
-const range = (low: number, high: number) => v.tuple([n(low, high), n(low, high)]);
+const range = (low: number, high: number) => v.strictTuple([n(low, high), n(low, high)]);
 
 export const holdPointSchema = v.strictObject({
   id: v.picklist(holdPointIds),
