@@ -29,6 +29,7 @@ export * from './thermal.ts';
 export * from './forces.ts';
 export * from './jet.ts';
 export * from './pump.ts';
+export * from './blowdown.ts';
 export { checkLaws, type LawCheck } from './laws.ts';
 export { locateCrossing } from './crossing.ts';
 export { closureOf, evenContents, liveRig, openAtRandom, type OpeningsReport } from './bench.ts';
