@@ -39,6 +39,21 @@ const stops: readonly (readonly [string, (scenario: Mutable) => void, ReferReaso
   ['suspect wrap', suspectWrap, 'suspectWrap'],
 ];
 
+const jobs: readonly (readonly [string, (scenario: Mutable) => void])[] = [
+  ['a main at 20 psig', (scenario) => setMain(scenario, 20)],
+  ['a main at 55 psig', (scenario) => setMain(scenario, 55)],
+  ['an NPS 3 main, with cradle blocks', smallMain],
+];
+
+function setMain(scenario: Mutable, pressurePsig: number): void {
+  scenario.job.system.mainPressureGaugePa = pressurePsig * PSI_PA;
+  scenario.job.system.orderPressureGaugePa = pressurePsig * PSI_PA;
+}
+
+function smallMain(scenario: Mutable): void {
+  scenario.job.workpiece.mainNps = '3';
+}
+
 function aboveRating(scenario: Mutable): void {
   scenario.job.system.mainPressureGaugePa = 61 * PSI_PA;
 }
@@ -57,6 +72,12 @@ describe('the coach', () => {
     expect(assessment.ending).toBe('complete');
     expect(assessment.verdict).toBe('pass');
     expect(assessment.score).toBeGreaterThanOrEqual(95);
+  });
+
+  it.each(jobs)('leads the same way on %s', (_, change) => {
+    const assessment = assess(obey(begin(exercise(change))));
+    expect(assessment.findings.filter((finding) => finding.critical)).toEqual([]);
+    expect(assessment.verdict).toBe('pass');
   });
 
   it.each(stops)('stops and refers back at %s', (_, change, reason) => {

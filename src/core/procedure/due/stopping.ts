@@ -19,8 +19,10 @@ import { lastS, look, offer, signing, takeOff, waitFor, wanting, type DueView, t
 
 /** Firm as the fingers feel it through the rod, N·m, by tee size (assumed; the rod's own drag included). */
 const firmFeltNm: Readonly<Record<string, number>> = { '3/4': 1.8, '1': 2.7, '1-1/4': 4.9 };
-/** Where the washer is to stand below the port, m: clear of the port, near enough for the keeper's stem. */
-const BELOW_PORT_M = 0.0034;
+/** Where the washer is to stand below the port, m: the middle of what port and keeper's stem allow. */
+const BELOW_PORT_M = 0.0043;
+/** Each length is taken so often and the mean used: a rule is read to a millimetre, and four of them add up. */
+const TAKEN_TIMES = 2;
 const measures: readonly Measure[] = ['stackHeight', 'seatToBoss', 'bossToPort', 'tipOffset'];
 /** Torque at which the rod has done its part on the keeper, N·m. */
 const KEEPER_BY_ROD_NM = 50;
@@ -91,17 +93,26 @@ export function* stoppingBore(view: DueView): Generator<Offer> {
 }
 
 function* measured(view: DueView): Generator<Offer> {
-  for (const what of measures) {
-    const taken = latest(view.facts, 'measured', (f) => f.what === what);
-    if (!taken && view.rig.rod.collarTravelM === null) yield offer('measure', { kind: 'measure', what });
+  for (let round = 1; round <= TAKEN_TIMES; round += 1) {
+    for (const what of measures) {
+      if (takenM(view, what).length < round && view.rig.rod.collarTravelM === null) {
+        yield offer('measure', { kind: 'measure', what });
+      }
+    }
   }
 }
 
+function takenM(view: DueView, what: Measure): readonly number[] {
+  return view.facts.flatMap((f) => (f.fact === 'measured' && f.what === what ? [f.readingM] : []));
+}
+
 function* clampCollar(view: DueView): Generator<Offer> {
-  const read = (what: Measure): number =>
-    latest(view.facts, 'measured', (f) => f.what === what)?.readingM ?? 0;
+  const mean = (what: Measure): number => {
+    const all = takenM(view, what).slice(-TAKEN_TIMES);
+    return all.length === 0 ? 0 : all.reduce((sum, lengthM) => sum + lengthM, 0) / all.length;
+  };
   const travelM =
-    read('stackHeight') + read('seatToBoss') + read('bossToPort') - read('tipOffset') + BELOW_PORT_M;
+    mean('stackHeight') + mean('seatToBoss') + mean('bossToPort') - mean('tipOffset') + BELOW_PORT_M;
   yield offer('clampCollar', { kind: 'collar.set', travelM: Math.max(0, Math.min(0.5, travelM)) });
 }
 
