@@ -19,6 +19,8 @@ const c = constants;
 
 /** Gap of a saddle that has lifted off its seat as far as slack chains let it, m (assumed). */
 const LIFTED_GAP_M = 4e-3;
+/** Share of the lifting pressure by which it must be passed for the whole gap, with no taut leg against it (assumed). */
+const LIFT_SPAN = 0.1;
 /** Lowest opening of a good seat, m² effective. */
 const GOOD_SEAT_CDA_M2 = c.goodJointCdAM2.value;
 
@@ -30,6 +32,12 @@ export type SeatOpening =
       readonly gapM: number;
       readonly lengthM: number;
       readonly cd: number;
+    }
+  | {
+      readonly law: 'relief';
+      readonly cdAM2: number;
+      readonly setDropPa: number;
+      readonly fullDropPa: number;
     };
 
 /** Chains as they are hooked now; legs 0 when none is. */
@@ -77,10 +85,14 @@ export function seating(rig: RigState): Seating {
   );
 }
 
+/** Diameter on which gas lifts the saddle, m: of the seat it stands on. */
+function endLoadDiameterM(rig: RigState): number {
+  return rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value;
+}
+
 /** What gas lifts the saddle with, N. */
 export function endLoadN(rig: RigState, chamberGaugePa: number): number {
-  const diameter = rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value;
-  return Math.max(0, chamberGaugePa) * circleM2(diameter);
+  return Math.max(0, chamberGaugePa) * circleM2(endLoadDiameterM(rig));
 }
 
 /** Weight that holds the saddle down besides the chains, N: grows with what stands on it. */
@@ -95,6 +107,20 @@ export function lifted(rig: RigState, chamberGaugePa: number): boolean {
   return endLoadN(rig, chamberGaugePa) > seating(rig).clampN + rigWeightN(rig);
 }
 
+/**
+ * A saddle lifts as a relief does: shut up to what chains and weight hold, then by as much as the excess stretches the
+ * legs, or freely where none is taut. It so comes to hover where the gas under it and its gap are in balance.
+ */
+function liftOpening(rig: RigState): SeatOpening {
+  const diameterM = endLoadDiameterM(rig);
+  const { clampN } = seating(rig);
+  const setDropPa = (clampN + rigWeightN(rig)) / circleM2(diameterM);
+  const legsN = clampN > 0 ? chainSet(rig).legs * c.chainLegStiffnessNPerM.value * LIFTED_GAP_M : 0;
+  const spanPa = Math.max(LIFT_SPAN * setDropPa, legsN / circleM2(diameterM));
+  const cdAM2 = c.slotDischarge.value * Math.PI * diameterM * LIFTED_GAP_M;
+  return { law: 'relief', cdAM2, setDropPa, fullDropPa: setDropPa + spanPa };
+}
+
 function cradlesRight(rig: RigState): boolean {
   const small = ['1-1/4', '1-1/2', '2', '3'].includes(rig.job.workpiece.mainNps);
   const hooked = rig.chains.filter((chain) => chain.hooked).length;
@@ -105,15 +131,11 @@ function cradlesRight(rig: RigState): boolean {
   return fitting >= hooked;
 }
 
-/** Openings between chamber and hole at the saddle's seat: what its flaws leave, and beside it what it lacks in squeeze. */
+/** Openings between chamber and hole at the saddle's seat: its flaws, what it lacks in squeeze, and its lifting. */
 export function seatOpenings(rig: RigState, sense: Sense): SeatOpening[] {
   const gauge = sense.gaugePa('chamber');
-  if (lifted(rig, gauge)) {
-    const perimeter =
-      Math.PI * (rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value);
-    return [{ law: 'orifice', cdAM2: c.slotDischarge.value * perimeter * LIFTED_GAP_M }];
-  }
-  return rig.saddle.on === 'tee' ? firstSeat(rig, gauge) : secondSeat(rig, gauge);
+  const seat = rig.saddle.on === 'tee' ? firstSeat(rig, gauge) : secondSeat(rig, gauge);
+  return [...seat, liftOpening(rig)];
 }
 
 function firstSeat(rig: RigState, gauge: number): SeatOpening[] {

@@ -126,6 +126,9 @@ function alikeLinks(a: Network['links'][number], b: Network['links'][number]): b
   if (a.id !== b.id || a.law !== b.law || a.from !== b.from || a.to !== b.to) return false;
   if (a.law === 'slot' && b.law === 'slot') return near(a.gapM, b.gapM) && near(a.lengthM, b.lengthM);
   if (a.law === 'orifice' && b.law === 'orifice') return near(a.cdAM2, b.cdAM2);
+  if (a.law === 'relief' && b.law === 'relief') {
+    return near(a.setDropPa, b.setDropPa) && near(a.fullDropPa, b.fullDropPa);
+  }
   return a.law !== 'source' || b.law !== 'source' || a.molPerS === b.molPerS;
 }
 

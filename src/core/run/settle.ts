@@ -178,13 +178,11 @@ function cross(run: RunState, crossing: Crossing, view: GasView): RunState {
 }
 
 function saddleMoves(run: RunState, up: boolean, sense: Sense): RunState {
-  const { atS } = sense;
   const heard = { ...run, ear: { ...run.ear, saddleLifted: up } };
-  const laid = relay(heard, run.rig, atS);
-  if (!up) return laid;
+  if (!up) return heard;
   const chamberGaugePa = sense.gaugePa('chamber');
   const forceN = endLoadN(run.rig, chamberGaugePa);
-  return raise(laid, atS, [{ fact: 'saddle.lifted', chamberGaugePa, forceN }]);
+  return raise(heard, sense.atS, [{ fact: 'saddle.lifted', chamberGaugePa, forceN }]);
 }
 
 function blows(run: RunState, from: string | null, kgPerS: number, atS: number): RunState {
