@@ -23,7 +23,7 @@ export function performAgain(scenario: Scenario, entries: readonly RecordEntry[]
   const trace = [sampleRun(run)];
 
   function pass(untilS: number): void {
-    while (run.clockS < untilS && run.rig.ending === null) {
+    while (run.clockS < untilS) {
       run = advance(run, Math.min(untilS, run.clockS + sampleEveryS));
       trace.push(sampleRun(run));
     }
@@ -52,5 +52,5 @@ export function momentAt(performance: Performance, atS: number): RunState {
     else high = middle - 1;
   }
   const from = moments[low];
-  return from.rig.ending === null ? advance(from, Math.min(Math.max(atS, from.clockS), end.clockS)) : from;
+  return advance(from, Math.min(Math.max(atS, from.clockS), end.clockS));
 }
