@@ -66,7 +66,7 @@ export const siteSchema = v.strictObject({
   /** Lower explosive limit taken as 100 %: mole fraction of gas in air (0.05 NFPA, 0.044 IEC). */
   lelFraction: v.pipe(v.number(), v.minValue(0.04), v.maxValue(0.06)),
   /** Alarm steps as a share of the lower explosive limit, low then high. */
-  alarms: v.tuple([fraction, fraction]),
+  alarms: v.strictTuple([fraction, fraction]),
 });
 
 export const kitKinds = [

@@ -1,20 +1,17 @@
 import { pend, type Pending } from './step.ts';
 import { settle } from './settle.ts';
-import type { GasMesh, RunState } from './types.ts';
+import type { RunState } from './types.ts';
 
-/** The pending step belongs to the gas it starts from: kept beside it, never part of the run. */
-const kept = new WeakMap<GasMesh, { run: RunState; pending: Pending }>();
+/** The last step worked out and not taken: kept to spare work, never part of a run. One is enough, runs being one at a time. */
+let kept: { readonly run: RunState; readonly pending: Pending } | null = null;
 
 function pendingOf(run: RunState): Pending {
-  const known = kept.get(run.gas);
-  if (known !== undefined && sameButForTheClock(known.run, run)) return known.pending;
-  const pending = pend(run);
-  kept.set(run.gas, { run, pending });
-  return pending;
+  return kept !== null && sameButForTheClock(kept.run, run) ? kept.pending : pend(run);
 }
 
 function sameButForTheClock(a: RunState, b: RunState): boolean {
   return (
+    a.gas === b.gas &&
     a.rig === b.rig &&
     a.network === b.network &&
     a.air === b.air &&
@@ -32,7 +29,10 @@ export function advance(run: RunState, untilS: number): RunState {
   let now = run;
   while (now.rig.ending === null) {
     const pending = pendingOf(now);
-    if (pending.step.endS > untilS) break;
+    if (pending.step.endS > untilS) {
+      kept = { run: now, pending };
+      break;
+    }
     now = settle(now, pending);
   }
   const clockS = Math.max(now.clockS, untilS);

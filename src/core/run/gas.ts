@@ -14,16 +14,12 @@ import { ATM_PA } from '../units/index.ts';
 
 const c = constants;
 
-/** A network made ready once; results do not depend on whether it was kept. */
-const kept = new WeakMap<Network, CompiledNetwork>();
+/** The last network made ready; results do not depend on whether it was kept. */
+let kept: CompiledNetwork | null = null;
 
 export function ready(network: Network): CompiledNetwork {
-  let net = kept.get(network);
-  if (net === undefined) {
-    net = compile(network);
-    kept.set(network, net);
-  }
-  return net;
+  if (kept === null || kept.network !== network) kept = compile(network);
+  return kept;
 }
 
 /** Gas at one moment, worked out once: pressures of the cells and flows of the links. */

@@ -113,10 +113,10 @@ export function relay(run: RunState, rig: RigState, atS: number): RunState {
 }
 
 /**
- * Marks after an action: a quarter of a second, then doubling; no wider than ten seconds while the seals still
+ * Marks after an action: half a second, then each twice as far on as the action is back; no wider than ten seconds while the seals still
  * change, and a minute once they do not.
  */
-export const FIRST_MARK_S = 0.25;
+export const FIRST_MARK_S = 0.5;
 const WIDEST_MARK_S = 10;
 const WIDEST_STILL_MARK_S = 60;
 
@@ -125,10 +125,10 @@ function atMark(run: RunState, view: GasView): RunState {
   const atS = run.gas.atS;
   const sense = senseOf(run, view, atS, run.air);
   const since = Math.max(FIRST_MARK_S, atS - run.sinceS);
-  const rig = ageBy(run.rig, sense, Math.min(WIDEST_MARK_S, since / 2));
+  const rig = ageBy(run.rig, sense, Math.min(WIDEST_MARK_S, since * (2 / 3)));
   const laid = layOut(rig, sense);
   const still = rig === run.rig && alike(run.network, laid);
-  const markS = atS + Math.min(still ? WIDEST_STILL_MARK_S : WIDEST_MARK_S, since);
+  const markS = atS + Math.min(still ? WIDEST_STILL_MARK_S : WIDEST_MARK_S, 2 * since);
   const pumping = rig.testHead.pumpUntilS > atS;
   return {
     ...run,

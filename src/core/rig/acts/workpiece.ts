@@ -111,7 +111,15 @@ export function turnPlug(rig: RigState, turns: number, sense: Sense, holdBack: b
   const { plug } = rig;
   const turnsBack = tidy(plug.turnsBack - turns);
   const breaking = !plug.broken && turns < 0;
-  if (breaking && rig.job.workpiece.plugBreakNm > WRENCH_LIMIT_NM) return 'tooTight' as const;
+  if (breaking && rig.job.workpiece.plugBreakNm > WRENCH_LIMIT_NM) {
+    // felt and told: a plug that no wrench moves is a reason to refer back
+    return did(rig, {
+      fact: 'plug.turned',
+      turnsBack: plug.turnsBack,
+      torqueNm: WRENCH_LIMIT_NM,
+      sinceMark: 0,
+    });
+  }
   const torqueNm = breaking
     ? rig.job.workpiece.plugBreakNm
     : turnsBack < 0.01
@@ -173,7 +181,14 @@ export function turnTee(rig: RigState, turns: number, holdBack: boolean) {
   const turnsBack = tidy(tee.turnsBack - turns);
   if (turnsBack < -0.3) return 'tooTight' as const;
   const breaking = !tee.broken && turns < 0;
-  if (breaking && rig.job.workpiece.teeBreakNm > WRENCH_LIMIT_NM) return 'tooTight' as const;
+  if (breaking && rig.job.workpiece.teeBreakNm > WRENCH_LIMIT_NM) {
+    return did(rig, {
+      fact: 'tee.turned',
+      turnsBack: tee.turnsBack,
+      torqueNm: WRENCH_LIMIT_NM,
+      heldBack: holdBack,
+    });
+  }
   const torqueNm = teeTorqueNm(rig, turnsBack, breaking);
   const moved: RigState = { ...rig, tee: { ...tee, turnsBack, broken: tee.broken || turns < 0 } };
   const facts: FactBody[] = [{ fact: 'tee.turned', turnsBack, torqueNm, heldBack: holdBack }];
