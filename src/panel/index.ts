@@ -16,4 +16,5 @@ export { pieceOffers } from './kit/pieceOffers.ts';
 export { default as Instruments } from './instruments/Instruments.svelte';
 export { default as Order } from './order/Order.svelte';
 export { keepPreferences, preferences, showTheme, themeShown } from './preferences.svelte.ts';
+export { lastSaid } from './told.ts';
 export { clockFigure, momentFigure, tell, type WordKey } from './words/index.ts';

@@ -1,5 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { freshRun, newestFirst, type KeptRun, type Store } from './types.ts';
+import { atWork, freshRun, newestFirst, type KeptRun, type Store } from './types.ts';
 
 interface Kept extends DBSchema {
   runs: { key: string; value: KeptRun };
@@ -58,7 +58,7 @@ export async function openDatabase(name = 'stillmain'): Promise<Store> {
       return (await database.getAll('events', allOf(id))).map((kept) => kept.event);
     },
     async append(id, event, reachedS) {
-      const change = database.transaction(['runs', 'events'], 'readwrite', strict);
+      const change = database.transaction(['runs', 'events', 'records'], 'readwrite', strict);
       const runs = change.objectStore('runs');
       const events = change.objectStore('events');
       const run = await runs.get(id);
@@ -69,7 +69,8 @@ export async function openDatabase(name = 'stillmain'): Promise<Store> {
       }
       const last = await events.openKeyCursor(allOf(id), 'prev');
       await events.add({ runId: id, sequence: last === null ? 0 : last.key[1] + 1, event });
-      await runs.put({ ...run, reachedS });
+      await runs.put(atWork(run, reachedS));
+      await change.objectStore('records').delete(id);
       await change.done;
     },
     async finish(id, record, judged) {

@@ -1,4 +1,4 @@
-import { freshRun, newestFirst, type KeptRun, type Store } from './types.ts';
+import { atWork, freshRun, newestFirst, type KeptRun, type Store } from './types.ts';
 
 /** Keeps runs for as long as the page is open: for browsers that refuse storage, and for tests of what stands above. */
 export function openMemory(notKept: string): Store {
@@ -6,10 +6,14 @@ export function openMemory(notKept: string): Store {
   const events = new Map<string, unknown[]>();
   const records = new Map<string, string>();
 
-  function change(id: string, changes: Partial<KeptRun>): void {
+  function found(id: string): KeptRun {
     const run = runs.get(id);
     if (run === undefined) throw new Error('That run is no longer kept here.');
-    runs.set(id, { ...run, ...changes });
+    return run;
+  }
+
+  function change(id: string, changes: Partial<KeptRun>): void {
+    runs.set(id, { ...found(id), ...changes });
   }
 
   return {
@@ -23,7 +27,8 @@ export function openMemory(notKept: string): Store {
     findRun: async (id) => runs.get(id),
     listEvents: async (id) => [...(events.get(id) ?? [])],
     async append(id, event, reachedS) {
-      change(id, { reachedS });
+      change(id, atWork(found(id), reachedS));
+      records.delete(id);
       events.set(id, [...(events.get(id) ?? []), event]);
     },
     async finish(id, record, judged) {

@@ -23,7 +23,7 @@ export interface Store {
   findRun(id: string): Promise<KeptRun | undefined>;
   /** The run's events in order, as they were written; whoever reads them checks them. */
   listEvents(id: string): Promise<unknown[]>;
-  /** Adds one event in one transaction with the time it reached, s. */
+  /** Adds one event in one transaction with the time it reached, s. A finished run is under way again by that. */
   append(id: string, event: unknown, reachedS: number): Promise<void>;
   /** Keeps the sealed record and what was judged. */
   finish(
@@ -59,6 +59,11 @@ export function freshRun(scenario: Scenario): KeptRun {
     verdict: null,
     score: null,
   };
+}
+
+/** A run that something was just added to: under way, also where it had ended and was gone back in. */
+export function atWork(run: KeptRun, reachedS: number): KeptRun {
+  return { ...run, reachedS, state: 'working', verdict: null, score: null };
 }
 
 /** Newest first. */

@@ -60,6 +60,13 @@ describe('a run kept in the browser', () => {
     await person.on('Stop & refer');
     await app.pressByKey('button', 'Stop work and refer back, because: another reason');
     await app.pressByKey('button', 'Yes');
+    await app.find('link', 'Go to the debrief');
+    await app.pressByKey('button', 'Undo the last action');
+    await app.page.waitForFunction(() => !document.body.innerText.includes('The run has ended'));
+    await app.reload();
+    await person.on('Stop & refer');
+    await app.pressByKey('button', 'Stop work and refer back, because: another reason');
+    await app.pressByKey('button', 'Yes');
     await app.pressByKey('link', 'Go to the debrief');
     await app.find('heading', 'Findings');
     await app.goTo('#/');
@@ -86,7 +93,7 @@ describe('a run kept in the browser', () => {
     await field?.evaluate((input, record) => {
       const files = new DataTransfer();
       files.items.add(new File([record], 'a-run.run.json', { type: 'application/json' }));
-      (input).files = files.files;
+      input.files = files.files;
       input.dispatchEvent(new Event('change', { bubbles: true }));
     }, text);
     await app.find('heading', 'Findings');
@@ -99,7 +106,7 @@ describe('a run kept in the browser', () => {
     await field?.evaluate((input) => {
       const files = new DataTransfer();
       files.items.add(new File(['{"a":1}'], 'not-a-run.json', { type: 'application/json' }));
-      (input).files = files.files;
+      input.files = files.files;
       input.dispatchEvent(new Event('change', { bubbles: true }));
     });
     await app.seeText('could not be opened');

@@ -30,6 +30,15 @@ describe('runs kept while the page is open', () => {
     await expect(store.append(run.id, {}, 1)).rejects.toThrow('no longer kept');
   });
 
+  it('are under way again when something is added after their end', async () => {
+    const store = openMemory('');
+    const run = await store.begin(yardScenario());
+    await store.finish(run.id, '{}', { verdict: 'fail', score: 12 });
+    await store.append(run.id, { kind: 'rewound', toS: 4 }, 4);
+    expect(await store.findRun(run.id)).toMatchObject({ state: 'working', verdict: null, score: null });
+    expect(await store.findRecord(run.id)).toBeUndefined();
+  });
+
   it('have names of their own', async () => {
     const store = openMemory('');
     const names = await Promise.all(Array.from({ length: 50 }, () => store.begin(yardScenario())));
