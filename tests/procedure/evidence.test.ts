@@ -53,6 +53,27 @@ const atTime =
   (f: Fact): boolean =>
     isHead(f) && f.atS === atS;
 
+/** The last fact that matches, so much later; nothing may stand between. */
+const delay = (matches: (f: Fact) => boolean, byS: number): Edit =>
+  alterLast(matches, (f) => ({ ...f, atS: f.atS + byS }));
+const shutsBleed = (f: Fact): boolean => f.fact === 'bleed.turned' && f.openRad === 0;
+
+/** A hand lets the rod go a second after the bleed was last shut. */
+const letGoAfterShut: Edit = (facts) => {
+  const at = facts.reduce((last, f, i) => (shutsBleed(f) ? i : last), -1);
+  const letGo: Fact = { atS: facts[at].atS + 1, fact: 'done', action: { kind: 'rod.hold', held: false } };
+  return [...facts.slice(0, at + 1), letGo, ...facts.slice(at + 1)];
+};
+
+/** The last long time the bleed stayed shut, cut to a minute. */
+const shortShutIn: Edit = (facts) => {
+  const turns = facts.flatMap((f, i) => (f.fact === 'bleed.turned' ? [i] : []));
+  const long = turns
+    .filter((i, n) => shutsBleed(facts[i]) && (facts[turns[n + 1]]?.atS ?? 0) - facts[i].atS > 100)
+    .pop();
+  return facts.map((f, i) => (i === long ? { ...f, atS: f.atS + 61 } : f));
+};
+
 const cases: readonly (readonly [HoldPointId, string, Edit, readonly string[]])[] = [
   ['H1', 'a main gauge never zeroed', alter((f) => f.fact === 'gauge.read' && f.gauge === 'main', (f) => (f.fact === 'gauge.read' ? { ...f, zeroed: false } : f)), ['mainPressure']],
   ['H1', 'a main above the rating', alter((f) => f.fact === 'gauge.read' && f.gauge !== 'head', reading(61 * 6894.757)), ['mainPressure']],
@@ -74,6 +95,10 @@ const cases: readonly (readonly [HoldPointId, string, Edit, readonly string[]])[
   ['H4', 'a bleed that hardly hissed', alter((f) => f.fact === 'bleed.quiet' && f.hissedS > 5, (f) => (f.fact === 'bleed.quiet' ? { ...f, hissedS: 1 } : f)), ['hissed']],
   ['H4', 'a puff on reopening', alterLast((f) => f.fact === 'bleed.turned' && f.openRad > 0, (f) => (f.fact === 'bleed.turned' ? { ...f, puff: true, aboveGaugePa: 9000 } : f)), ['noPuff']],
   ['H4', 'a stopper that slipped', late({ atS: 0, fact: 'stopper.slipped', byM: 0.004, thrustN: 134, holdsN: 120 }), ['stayed']],
+  ['H4', 'a bleed shut in for a minute only', delay(shutsBleed, 60), ['shutIn']],
+  ['H4', 'a bleed that had been quiet for half a minute', delay((f) => f.fact === 'bleed.quiet', 40), ['quiet']],
+  ['H4', 'rubber never squeezed again', drop((f, i) => f.fact === 'stopper.squeezed' && i > upTo('H4').findIndex((q) => q.fact === 'bleed.quiet' && q.hissedS > 5)), ['snuggedAgain']],
+  ['H4', 'a rod let go while the bleed was shut', letGoAfterShut, ['rodHeld']],
   ['H5', 'a tilted stopper', alterLast((f) => f.fact === 'looked' && f.at === 'downBore', (f) => (f.fact === 'looked' ? { ...f, saw: { ...f.saw, stopperSquare: false } } : f)), ['square']],
   ['H5', 'a stopper level with the port', alterLast((f) => f.fact === 'looked' && f.at === 'downBore', (f) => (f.fact === 'looked' ? { ...f, saw: { ...f.saw, stopperBelowPortM: -0.002 } } : f)), ['depth']],
   ['H5', 'a wet stopper', alterLast((f) => f.fact === 'looked' && f.at === 'downBore', (f) => (f.fact === 'looked' ? { ...f, saw: { ...f.saw, stopperDry: false } } : f)), ['dry']],
@@ -91,6 +116,7 @@ const cases: readonly (readonly [HoldPointId, string, Edit, readonly string[]])[
   ['H11', 'a plug not turned far enough', alterLast((f) => f.fact === 'closing.turned', (f) => (f.fact === 'closing.turned' ? { ...f, engagedTurns: 4.7 } : f)), ['turns']],
   ['H11', 'a crossed thread', alterLast((f) => f.fact === 'closing.turned', (f) => (f.fact === 'closing.turned' ? { ...f, crossed: true } : f)), ['notCrossed']],
   ['H11', 'a plug seen askew', alterLast((f) => f.fact === 'looked' && f.at === 'downBore', (f) => (f.fact === 'looked' ? { ...f, saw: { ...f.saw, closingSquare: false } } : f)), ['square']],
+  ['H11', 'a bleed shut in for a minute only', shortShutIn, ['shutIn']],
   ['H12', 'bubbles watched for a moment only', alterLast((f) => f.fact === 'leak.looked' && f.at === 'weld', (f) => (f.fact === 'leak.looked' ? { ...f, watchS: 10 } : f)), ['fluid.weld']],
   ['H12', 'a pressure in the record that nobody read', alter((f) => f.fact === 'record.written' && f.field === 'proof2', (f) => (f.fact === 'record.written' ? { ...f, value: '52 psig' } : f)), ['record']],
   ['H12', 'a proof written down as nothing', alter((f) => f.fact === 'record.written' && f.field === 'proof1', (f) => (f.fact === 'record.written' ? { ...f, value: '0 psig' } : f)), ['record']],

@@ -103,12 +103,12 @@ describe('the stages', () => {
     expect(safeStates.s9.forwardOnly).toBe(false);
   });
 
-  it('cost a full job less than a hundredth of a second to follow', () => {
+  it('cost a full job less than a hundredth of a second of one core to follow', () => {
     const once = (): number => {
-      const startMs = performance.now();
+      const start = process.cpuUsage();
       let value = procedureAtStart();
       for (const fact of run.facts) value = follow(value, fact, { job, limits, facts: run.facts });
-      return performance.now() - startMs;
+      return process.cpuUsage(start).user / 1000;
     };
     const times = Array.from({ length: 7 }, once).sort((a, b) => a - b);
     const perFactUs = (times[0] / run.facts.length) * 1000;

@@ -22,7 +22,8 @@ export function stopOf(told: Told): Stop {
   const blowDown = heard.find((o) => o.hissedS >= expected) ?? longest(heard);
   const after = blowDown ? heard.filter((o) => o.openedS >= blowDown.openedS) : [];
   const quiet = after.find((o) => quietFor(o) >= told.limits.quietS) ?? null;
-  const later = quiet ? after.filter((o) => o.openedS > quiet.openedS) : [];
+  const from = quiet ?? blowDown;
+  const later = from ? after.filter((o) => o.openedS > from.openedS) : [];
   const reopened = later.filter((o) => o.shutForS >= told.limits.shutS).pop() ?? later.pop() ?? null;
   return { blowDown, quiet, reopened };
 }

@@ -20,15 +20,16 @@ export function couplingClosed(told: Told): readonly EvidenceItem[] {
   const [lowNm, highNm] = limits.closingNm;
   const heard = plug ? openings(told).filter((o) => o.openedS >= plug.atS && o.valve === 'open') : [];
   const quiet = heard.find((o) => quietFor(o) >= limits.quietS) ?? null;
-  const later = quiet ? heard.filter((o) => o.openedS > quiet.openedS && o.shutForS >= limits.shutS) : [];
-  const reopened = later[later.length - 1] ?? null;
+  const later = quiet ? heard.filter((o) => o.openedS > quiet.openedS) : [];
+  const reopened = later.filter((o) => o.shutForS >= limits.shutS).pop() ?? later.pop() ?? null;
+  const shutS = reopened?.shutForS ?? 0;
   return [
     item('threads', openS !== null && threads !== null && threads.atS >= openS),
     item('turns', plug !== null && engagedTurns >= leastTurns, { engagedTurns, leastTurns }),
     item('torque', plug !== null && torqueNm >= lowNm && torqueNm <= highNm, { torqueNm, lowNm, highNm }),
     item('notCrossed', plug !== null && !plug.crossed),
     item('quiet', quiet !== null, { quietS: quiet ? quietFor(quiet) : 0, limitS: limits.quietS }),
-    item('shutIn', reopened !== null, { shutS: reopened?.shutForS ?? 0, limitS: limits.shutS }),
+    item('shutIn', reopened !== null && shutS >= limits.shutS, { shutS, limitS: limits.shutS }),
     item('noPuff', reopened !== null && !reopened.puff, { aboveGaugePa: reopened?.aboveGaugePa ?? 0 }),
     item('square', square),
   ];
