@@ -59,10 +59,10 @@ export function proofConditions(rig: RigState): ProofConditions {
   };
 }
 
-/** A hand with a rule reads to the millimetre (assumed). */
-const RULE_STEP_M = 0.001;
+/** A steel rule is read to half a millimetre (assumed). */
+const RULE_STEP_M = 0.0005;
 /** How far off a hand holds it (assumed). */
-const RULE_ERROR_M = 0.0007;
+const RULE_ERROR_M = 0.0006;
 
 /**
  * What a rule gives, m, beside the truth; null where there is nothing to lay it on yet. Stack height is from the

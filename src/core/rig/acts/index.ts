@@ -27,5 +27,5 @@ const acts: Acts<ActionKind> = {
 export function act(rig: RigState, action: Action, sense: Sense): Outcome {
   if (rig.ending !== null) return 'ended';
   const doIt = acts[action.kind] as Act<ActionKind>;
-  return doIt(rig, action as never, sense);
+  return doIt(rig, action, sense);
 }
