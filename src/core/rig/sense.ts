@@ -1,5 +1,3 @@
-import { ATM_PA } from '../units/index.ts';
-
 /** What the rig may ask of the gas at this moment: pressures by cell and flows by link, and the time. */
 export interface Sense {
   readonly atS: number;
@@ -37,6 +35,3 @@ export const stillAir: Sense = {
   trueLelShare: 0,
   oxygenShare: 0.209,
 };
-
-/** Absolute pressure of the open air, Pa. */
-export const openAirPa = ATM_PA;

@@ -49,9 +49,24 @@ interface MadeUp {
   readonly wrongThread: boolean;
 }
 
-/** Opening past a plug being made up from nothing: open, then a slot, then sealed. */
-function makingUp(rig: RigState, made: MadeUp): SeatOpening[] {
+/** A crossed thread binds this early, N·m a turn, after the torque of running it on (assumed). */
+const CROSSED_NM_PER_TURN = 28;
+const RUN_ON_NM = 3;
+
+/** Torque of a crossed thread after so many engaged turns, N·m. */
+export function crossedTorqueNm(engagedTurns: number): number {
+  return RUN_ON_NM + CROSSED_NM_PER_TURN * engagedTurns;
+}
+
+/** Turns at which a thread is down: hand-tight, or as far as the rod drives a crossed one. */
+function downTurns(rig: RigState, crossed: boolean): number {
   const hand = handTightTurns(rig.job);
+  return crossed ? Math.min(hand, (c.rodTorqueLimitNm.value - RUN_ON_NM) / CROSSED_NM_PER_TURN) : hand;
+}
+
+/** Opening past a plug being made up from nothing: open, then a slot, then sealed, or down and crossed. */
+function makingUp(rig: RigState, made: MadeUp): SeatOpening[] {
+  const hand = downTurns(rig, made.crossed);
   if (made.engagedTurns <= 0.5) return [openBore(rig)];
   const wrong = made.crossed || made.wrongThread;
   if (made.engagedTurns < hand) {

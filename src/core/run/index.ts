@@ -6,5 +6,4 @@ export { begin } from './begin.ts';
 export { advance } from './advance.ts';
 export { attempt, could } from './attempt.ts';
 export { read, trueFlows, truePressures } from './read.ts';
-export { replay, ReplayRefused } from './replay.ts';
-export { handS } from '../rig/index.ts';
+export { replay } from './replay.ts';

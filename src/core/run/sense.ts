@@ -1,7 +1,7 @@
 import { constants } from '../catalogue/index.ts';
 import { oxygenFraction } from '../physics/index.ts';
 import type { Sense } from '../rig/index.ts';
-import { bleedLevelDb, gaugeOf, holeLevelDb, streetDb, viewGas, type GasView } from './gas.ts';
+import { bleedLevelDb, gaugeOf, holeLevelDb, streetDb, type GasView } from './gas.ts';
 import type { HoleAir, RunState } from './types.ts';
 
 /** What the rig may ask of the gas, from a view of it. */
@@ -41,14 +41,4 @@ export function senseOf(run: RunState, view: GasView, atS: number, air: HoleAir)
     trueLelShare: air.gasFraction / lelFraction,
     oxygenShare: oxygenFraction(air.gasFraction, constants.airOxygenFraction.value),
   };
-}
-
-/** The gas of a run at its clock: between two steps it is worked out by a step that is thrown away. */
-export function senseNow(run: RunState, contents: RunState['gas'], atS: number): Sense {
-  return senseOf(
-    run,
-    viewGas(run.network, { airMol: [...contents.airMol], gasMol: [...contents.gasMol] }, atS),
-    atS,
-    run.air,
-  );
 }

@@ -2,14 +2,13 @@ import { constants } from '../../catalogue/index.ts';
 import type { FactBody } from '../facts.ts';
 import { handTightTurns, madeUpTurns, threadSeat, travelForTip } from '../reach.ts';
 import type { RigState } from '../state.ts';
+import { crossedTorqueNm } from '../threads.ts';
 import type { Sense } from '../sense.ts';
 import { did, tidy, withPiece, type Outcome } from './outcome.ts';
 import { unlatch } from './stopper.ts';
 import { freeTee, keeperGapM, makingUpNm, teeTorqueNm, turnPlug } from './workpiece.ts';
 
 const LIMIT_NM = constants.rodTorqueLimitNm.value;
-/** A crossed thread binds this early, N·m a turn (assumed). */
-const CROSSED_NM_PER_TURN = 28;
 /** A thread holds its piece from half a turn on. */
 const BITES_FROM_TURNS = 0.5;
 
@@ -147,7 +146,7 @@ function turnClosing(rig: RigState, turns: number): Outcome {
     );
   }
   const crossed = closing.crossed || (!closing.threadFound && closing.engagedTurns === 0);
-  const torqueNm = crossed ? 3 + CROSSED_NM_PER_TURN * engagedTurns : makingUpNm(rig, engagedTurns);
+  const torqueNm = crossed ? crossedTorqueNm(engagedTurns) : makingUpNm(rig, engagedTurns);
   if (torqueNm > LIMIT_NM) return 'tooTight';
   const bitten = engagedTurns > BITES_FROM_TURNS;
   const made: RigState = {
