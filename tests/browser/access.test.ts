@@ -84,3 +84,29 @@ describe.each(['light', 'dark'] as const)('the pages in the %s theme', (theme) =
     }
   });
 });
+
+describe('the start page while it opens', () => {
+  it('shows itself soon and does not shift under the reader’s eyes', async () => {
+    const app = await openApp('#/');
+    try {
+      await app.page.evaluateOnNewDocument(
+        `window.shifted = 0; window.largestMs = 0;
+         new PerformanceObserver((list) => list.getEntries().forEach((e) => { if (!e.hadRecentInput) window.shifted += e.value; })).observe({ type: 'layout-shift', buffered: true });
+         new PerformanceObserver((list) => list.getEntries().forEach((e) => { window.largestMs = e.startTime; })).observe({ type: 'largest-contentful-paint', buffered: true });`,
+      );
+      await app.reload();
+      await app.find('heading', 'Exercises');
+      await app.page.waitForNetworkIdle();
+      const [shifted, largestMs] = (await app.page.evaluate('[window.shifted, window.largestMs]')) as [
+        number,
+        number,
+      ];
+      console.log(`layout shift ${shifted.toFixed(3)}, largest paint ${largestMs.toFixed(0)} ms`);
+      // Our budget, by the usual bounds of web vitals, from memory: shift at most 0.1, largest paint within 2.5 s.
+      expect(shifted).toBeLessThanOrEqual(0.1);
+      expect(largestMs).toBeLessThanOrEqual(2500);
+    } finally {
+      await app.close();
+    }
+  });
+});
