@@ -72,6 +72,14 @@ describe('the hands', () => {
     expect(act).toHaveBeenCalledTimes(1);
   });
 
+  it('watch leak fluid for as long as is chosen, a minute unless another time is', async () => {
+    const act = show(runAfter(), 'leak');
+    const field = screen.getByRole('combobox', { name: 'Watch for' });
+    expect((field as HTMLSelectElement).selectedOptions[0].textContent).toBe('1 min');
+    await press('Leak fluid on: top plug');
+    expect(act).toHaveBeenLastCalledWith({ kind: 'leakFluid.apply', at: 'plug', watchS: 60 });
+  });
+
   it('tell what was felt, once something was', () => {
     show(runAfter({ kind: 'plug.turn', turns: -1 / 12, holdBack: true }), 'plug');
     expect(screen.getByRole('group', { name: 'Top plug, back' }).textContent).toMatch(/felt: about \d+ N·m/);

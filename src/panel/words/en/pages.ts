@@ -9,7 +9,7 @@ export const pages = {
   'caution.numbers':
     'Its numbers come from published sources where they exist; many are assumed. None of them is a field setting.',
   'caution.short':
-    'Trains, does not qualify. The operator’s written procedure, local codes and licensed practice come first.',
+    'Trains, does not qualify. Written procedure, local codes and licensed practice come first.',
 
   'home.title': 'Rehearse the job before the gas is real.',
   'home.what':
