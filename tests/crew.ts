@@ -56,10 +56,22 @@ export class Hindered extends Error {
 export class Crew {
   run: RunState;
   readonly entries: RecordEntry[] = [];
+  /** How many stages of the sound sequence have been played. */
+  stagesDone = 0;
   readonly #taken = new Map<KitKind, string>();
 
   constructor(scenario: Scenario) {
     this.run = begin(scenario);
+  }
+
+  /** A second crew at the same point of the same job, to try another way from there. */
+  copy(): Crew {
+    const other = new Crew(this.scenario);
+    other.run = this.run;
+    other.stagesDone = this.stagesDone;
+    other.entries.push(...this.entries);
+    for (const [kind, id] of this.#taken) other.takes(kind, id);
+    return other;
   }
 
   /** Tries an act; null when it was done, with the time it takes. */
@@ -325,7 +337,7 @@ export class Crew {
 /** A crew at the gate of the yard's exercise, with its job changed as the test asks. */
 export function crewFor(...changes: readonly ((job: Job) => void)[]): Crew {
   const scenario = exercise();
-  for (const change of changes) change(scenario.job as Job);
+  for (const change of changes) change(scenario.job);
   return new Crew(scenario);
 }
 

@@ -164,16 +164,11 @@ function barrelOff(crew: Crew): void {
   crew.shutsValve().bleedsDown().takesOff('rodBarrel');
 }
 
-const doneUpTo = new WeakMap<Crew, number>();
-
 /**
  * Plays the sound sequence to the end of a stage. The chamber proofs are left out: they tell the crew something and
  * change nothing the gas knows of; a test that is about a proof plays it itself.
  */
 export function jobStages(crew: Crew, stage: StageName): void {
   const last = stageNames.indexOf(stage);
-  for (let i = doneUpTo.get(crew) ?? 0; i <= last; i += 1) {
-    stages[stageNames[i]](crew);
-    doneUpTo.set(crew, i + 1);
-  }
+  for (; crew.stagesDone <= last; crew.stagesDone += 1) stages[stageNames[crew.stagesDone]](crew);
 }
