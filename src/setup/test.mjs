@@ -2,14 +2,14 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { requireChromium } from './chromium.mjs';
+import { requireBrowsers } from './browsers.mjs';
 import { installPackages } from './install.mjs';
 import { requireNode } from './node.mjs';
 import { listSuites } from './suites.mjs';
 import { emptyTally } from './tally.mjs';
 
 requireNode();
-if (!(await installPackages()) || !(await requireChromium())) process.exit(1);
+if (!(await installPackages()) || !(await requireBrowsers())) process.exit(1);
 
 const reportFolder = mkdtempSync(join(tmpdir(), 'stillmain-test-'));
 const rows = [];

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import puppeteer, { type Browser, type ElementHandle, type Page } from 'puppeteer-core';
-import { findChromium } from '../../src/setup/chromium.mjs';
+import { findBrowser } from '../../src/setup/browsers.mjs';
 import { appFolder } from '../../src/setup/places.mjs';
 import { readPort, serveFolder } from '../../src/setup/serve.mjs';
 
@@ -93,7 +93,7 @@ function collectComplaints(page: Page): string[] {
 }
 
 async function launchBrowser(dataFolder: string): Promise<Browser> {
-  const executablePath = findChromium();
+  const executablePath = findBrowser('chromium');
   if (executablePath === undefined) throw new Error('Chromium is missing: npm test says how to install it.');
   return puppeteer.launch({ executablePath, headless: true, userDataDir: dataFolder, args: flags });
 }

@@ -3,6 +3,7 @@ import type { Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { sayHowToInstall } from '../../src/setup/browsers.mjs';
 import { installMatches } from '../../src/setup/install.mjs';
 import { refuseOldNode } from '../../src/setup/node.mjs';
 import { readPort, serveFolder } from '../../src/setup/serve.mjs';
@@ -37,6 +38,15 @@ describe('the kit in place', () => {
     expect(installMatches(wanted, { packages: { ...three, 'node_modules/old': { version: '1.0.0' } } })).toBe(
       false,
     );
+  });
+});
+
+describe('the browsers', () => {
+  it('that are missing are asked for in one line that can be run', () => {
+    expect(sayHowToInstall(['firefox'])).toMatch(
+      /need Firefox ESR\..*\n.*apt-get install -y firefox-esr\n.*FIREFOX_PATH/,
+    );
+    expect(sayHowToInstall(['chromium', 'firefox'])).toContain('install -y chromium firefox-esr\n');
   });
 });
 
