@@ -10,6 +10,7 @@ import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './
 import { isGood } from './judgeFile.ts';
 import { judgeMany } from './judgeMany.ts';
 import { listRuns, readFile, readScenario } from './readInput.ts';
+import { sensitivity, wordSensitivity } from './sensitivity.ts';
 import { wordAssessment, wordFile, wordLaw } from './wordResult.ts';
 
 /** Runs one command line; the code to exit with. Never throws for what a user typed or handed in. */
@@ -32,6 +33,7 @@ export async function runCommand(args: readonly string[], io: CommandIo): Promis
   addLaws(program, io);
   addSchema(program, io);
   addBench(program, io);
+  addSensitivity(program, io);
   try {
     await program.parseAsync(args, { from: 'user' });
     return code;
@@ -131,5 +133,18 @@ function addBench(program: Command, io: CommandIo): void {
       if ('problems' in parsed) throw new Unusable('The shipped exercise cannot be read.');
       const report = bench(parsed.scenario, openings, io.err);
       io.out(options.json ? JSON.stringify(report) : wordBench(report));
+    });
+}
+
+function addSensitivity(program: Command, io: CommandIo): void {
+  program
+    .command('sensitivity')
+    .description(
+      'print what the range of each assumed number does to the proofs, the stop and the gas in the hole',
+    )
+    .option('--json', 'one JSON document on standard output')
+    .action((options: { json?: boolean }) => {
+      const report = sensitivity();
+      io.out(options.json ? JSON.stringify(report) : wordSensitivity(report));
     });
 }

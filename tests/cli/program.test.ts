@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { BenchReport } from '../../src/cli/bench.ts';
+import type { SensitivityReport } from '../../src/cli/sensitivity.ts';
 import { runCommand } from '../../src/cli/program.ts';
 import { canonicalText, chainOf, type RunRecord } from '../../src/core/run/index.ts';
 import { exerciseText } from '../scenario/exercise.ts';
@@ -188,6 +189,27 @@ describe('stillmain bench', () => {
 
   it('wants a whole number of openings', async () => {
     expect((await call('bench', '--openings', 'many')).code).toBe(2);
+  });
+});
+
+describe('stillmain sensitivity', () => {
+  it('says what both ends of each assumed range make of proofs, stop and hole', async () => {
+    const { code, out } = await call('sensitivity', '--json');
+    const told = JSON.parse(out) as SensitivityReport;
+    expect(code).toBe(0);
+    expect(told.assumed.length).toBeGreaterThan(25);
+    for (const { name, low, value, high, atLow, atHigh } of told.assumed) {
+      expect(low <= value && value <= high, name).toBe(true);
+      expect([atLow, atHigh], name).not.toEqual([told.base, told.base]);
+    }
+    expect(told.still).toContain('streetNoiseDb');
+  });
+
+  it('names the number, its range and what it moves to a person', async () => {
+    const { out } = await call('sensitivity');
+    expect(out).toMatch(
+      /holeVolumeM3, excavation.*\(1\.2 … 4\)\n {4}hole peaks at [\d.]+ % LEL … [\d.]+ % LEL\n/,
+    );
   });
 });
 

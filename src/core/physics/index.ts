@@ -33,4 +33,4 @@ export * from './blowdown.ts';
 export { checkLaws, type LawCheck } from './laws.ts';
 export { locateCrossing } from './crossing.ts';
 export { closureOf, evenContents, liveRig, openAtRandom, type OpeningsReport } from './bench.ts';
-export { type JobOutcomes, readSensitivity, type SensitivityRow } from './sensitivity.ts';
+export { type JobOutcomes, readSensitivity, type Sensitivity, type SensitivityRow } from './sensitivity.ts';
