@@ -96,7 +96,7 @@ describe('the start page while it opens', () => {
       );
       await app.reload();
       await app.find('heading', 'Exercises');
-      await app.page.waitForNetworkIdle();
+      await app.seeText('None yet');
       const [shifted, largestMs] = (await app.page.evaluate('[window.shifted, window.largestMs]')) as [
         number,
         number,
