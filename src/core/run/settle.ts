@@ -49,8 +49,8 @@ function enter(run: RunState, { step, into }: Pending): Ledger {
   for (let i = 0; i < run.network.links.length; i += 1) {
     const link = run.network.links[i];
     const gas = step.linkGasMol[i];
-    if (link.to === 'hole') toHole += Math.max(0, gas);
-    else if (link.to === 'street') bled += Math.max(0, gas);
+    if (link.to === 'hole') toHole += gas;
+    else if (link.to === 'street') bled += gas;
     else if (link.to === 'far') toService += gas;
     if (link.from === 'main') {
       airIntoMain += Math.max(0, -step.linkAirMol[i]);
