@@ -43,6 +43,18 @@ export type ActionOf<K extends ActionKind> = Extract<Action, { kind: K }>;
 export type FactKind = Fact['fact'];
 export type FactOf<K extends FactKind> = Extract<Fact, { fact: K }>;
 
+/** What a hand feels, in words that facts and the twin share. */
+export interface FeltWords {
+  /** A torque as a hand tells it, N·m. */
+  readonly grip: (torqueNm: number, speech: Speech) => string;
+  /** The push on the rod as the hand feels it, N upward. */
+  readonly push: (feltN: number, speech: Speech) => string;
+  /** Where the handle of the isolation valve stands. */
+  readonly valveAt: (openRad: number) => string;
+  /** What the rod can have hold of. */
+  readonly loads: Readonly<Record<string, string>>;
+}
+
 /** A task or place as a thing to do and as a thing done. */
 export interface DoneAndDue {
   readonly button: string;
@@ -74,6 +86,11 @@ export interface FindingWords {
 /** All that can be said in one language. A language is complete when it is of this type. */
 export interface Catalogue {
   readonly pieces: Readonly<Record<PieceKind, { readonly name: string; readonly what: string }>>;
+  /** The piece of a kind with its definite article: `the seat ring 1`. */
+  readonly the: (kind: PieceKind, name: string) => string;
+  /** Tells pieces apart that are alike: `no. 2`. */
+  readonly numbered: (no: number) => string;
+  readonly felt: FeltWords;
   /** What looking a piece over can bring to light. */
   readonly defects: Readonly<Record<keyof Defects | 'sizeNotAsStamped', string>>;
   readonly siteTasks: Readonly<Record<SiteTask, DoneAndDue>>;

@@ -1,4 +1,5 @@
 import { FOOT_M, INCH_M, POUND_FOOT_NM, POUND_FORCE_N, toPsi } from '../core/units/index.ts';
+import { decimals, figureWords } from './figures.ts';
 
 /** US customary or SI; every sentence can be had in both. */
 export type UnitSystem = 'us' | 'si';
@@ -22,12 +23,6 @@ export interface Units {
   readonly massFlow: (kgPerS: number) => string;
   readonly force: (n: number) => string;
   readonly energy: (j: number) => string;
-}
-
-/** A number to so many decimals, minus zero written as zero. */
-export function decimals(value: number, places: number): string {
-  const text = value.toFixed(places);
-  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }
 
 /** Three figures or so: as many decimals as the size asks for. */
@@ -141,8 +136,9 @@ export function turnsOf(turns: number): string {
   const size = Math.abs(turns);
   const whole = Math.floor(size + 1e-9);
   const rest = size - whole;
-  const noun = size > 1 + 1e-9 ? 'turns' : 'turn';
-  if (rest < 0.005) return whole === 0 ? 'no turn' : `${whole} ${noun}`;
+  const { turn, turns: many, noTurn } = figureWords();
+  const noun = size > 1 + 1e-9 ? many : turn;
+  if (rest < 0.005) return whole === 0 ? noTurn : `${whole} ${noun}`;
   const part = parts.find(([n]) => Math.abs(n / 24 - rest) < 0.005);
   if (!part) return `${decimals(size, 2)} ${noun}`;
   return whole === 0 ? `${part[1]} ${noun}` : `${whole} ${part[1]} ${noun}`;

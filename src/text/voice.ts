@@ -2,9 +2,9 @@ import type { Action, Fact, Hindrance, HoldPointId, Job, KitEntry } from '../cor
 import type { StageId } from '../core/procedure/index.ts';
 import type { Finding } from '../core/judge/index.ts';
 import type { HoldPointWords, Speech, StageWords } from './catalogue.ts';
-import { english } from './messages/en/index.ts';
 import { capital } from './sentence.ts';
 import { unitsOf, type UnitSystem } from './units.ts';
+import { words } from './words.ts';
 
 /** A finding in words. */
 export interface FindingText {
@@ -14,7 +14,7 @@ export interface FindingText {
   readonly next: string;
 }
 
-/** Everything that can be said about one job, in one system of units. */
+/** Everything that can be said about one job, in one system of units and the language of the moment. */
 export interface Voice {
   readonly speech: Speech;
   /** `Seat ring 1`: a piece's name and stamp, for a card or a list. */
@@ -40,45 +40,54 @@ export function voiceOf(job: Job, system: UnitSystem = 'us'): Voice {
     piece: (id) => capital(speech.piece(id)),
     pieceIsFor: (id) => {
       const entry = job.kit.find((k) => k.id === id);
-      return entry ? english.pieces[entry.kind].what : '';
+      return entry ? words().pieces[entry.kind].what : '';
     },
     button: (action) => wordAction(action, 'button', speech),
     done: (action) => wordAction(action, 'done', speech),
     fact: (fact) => wordFact(fact, speech),
-    hindrance: (hindrance) => english.hindrances[hindrance],
-    stage: (id) => english.stages[id],
-    holdPoint: (id) => english.holdPoints[id],
-    evidenceItem: (id, item) => english.evidenceItems[id][item] ?? item,
+    hindrance: (hindrance) => words().hindrances[hindrance],
+    stage: (id) => words().stages[id],
+    holdPoint: (id) => words().holdPoints[id],
+    evidenceItem: (id, item) => words().evidenceItems[id][item] ?? item,
     finding: (finding) => wordFinding(finding, speech),
   };
 }
 
 /** How the pieces of a job's kit are called. */
 export function speechOf(job: Job, system: UnitSystem): Speech {
-  const names = new Map(job.kit.map((entry) => [entry.id, nameOf(entry, job.kit)]));
-  const piece = (id: string) => names.get(id) ?? id;
-  return { units: unitsOf(system), piece, thePiece: (id) => `the ${piece(id)}` };
+  const { the } = words();
+  const named = new Map(
+    job.kit.map((entry) => {
+      const name = nameOf(entry, job.kit);
+      return [entry.id, { name, the: the(entry.kind, name) }];
+    }),
+  );
+  return {
+    units: unitsOf(system),
+    piece: (id) => named.get(id)?.name ?? id,
+    thePiece: (id) => named.get(id)?.the ?? id,
+  };
 }
 
 /** Name and stamp; pieces that are alike in both are told apart by a number. */
 function nameOf(entry: KitEntry, kit: readonly KitEntry[]): string {
   const alike = kit.filter((k) => k.kind === entry.kind && k.stamped === entry.stamped);
   const stamp = entry.stamped === undefined ? '' : ` ${entry.stamped}`;
-  const number = alike.length > 1 ? ` no. ${alike.indexOf(entry) + 1}` : '';
-  return `${english.pieces[entry.kind].name}${stamp}${number}`;
+  const number = alike.length > 1 ? ` ${words().numbered(alike.indexOf(entry) + 1)}` : '';
+  return `${words().pieces[entry.kind].name}${stamp}${number}`;
 }
 
 function wordAction(action: Action, form: 'button' | 'done', speech: Speech): string {
-  const word = english.actions[action.kind][form] as (action: Action, speech: Speech) => string;
+  const word = words().actions[action.kind][form] as (action: Action, speech: Speech) => string;
   return word(action, speech);
 }
 
 function wordFact(fact: Fact, speech: Speech): string {
-  const word = english.facts[fact.fact] as (fact: Fact, speech: Speech) => string;
+  const word = words().facts[fact.fact] as (fact: Fact, speech: Speech) => string;
   return word(fact, speech);
 }
 
 function wordFinding(finding: Finding, speech: Speech): FindingText {
-  const words = english.findings[finding.id];
-  return { title: words.title, happened: words.happened(finding, speech), why: words.why, next: words.next };
+  const { title, happened, why, next } = words().findings[finding.id];
+  return { title, happened: happened(finding, speech), why, next };
 }

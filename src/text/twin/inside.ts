@@ -1,8 +1,9 @@
 import type { RunState } from '../../core/run/index.ts';
 import type { Speech } from '../catalogue.ts';
-import { grip } from '../messages/en/facts.ts';
 import { say } from '../say.ts';
-import { decimals, percent } from '../units.ts';
+import { decimals } from '../figures.ts';
+import { percent } from '../units.ts';
+import { words } from '../words.ts';
 
 /** Molar mass of the fuel gas of the model (gravity 0.60 of air), kg/mol. */
 const GAS_KG_PER_MOL = 0.6 * 0.0289647;
@@ -16,7 +17,7 @@ export function insideLines(run: RunState, speech: Speech): string[] {
     const below = rig.stopper.belowPortM;
     const depth = units.length(Math.abs(below));
     const where = say(below >= 0 ? 'twin.stopperBelow' : 'twin.stopperAbove', { depth });
-    lines.push(say('twin.stopperAt', { where, feel: grip(rig.stopper.torqueNm, speech) }));
+    lines.push(say('twin.stopperAt', { where, feel: words().felt.grip(rig.stopper.torqueNm, speech) }));
   }
   if (rig.stopper.at === 'lost') lines.push(say('twin.stopperLost'));
   rig.chains.forEach((chain, i) => {

@@ -1,10 +1,10 @@
 import type { ChainState, RigState, StackPiece } from '../../core/rig/index.ts';
 import type { Readings, RunState } from '../../core/run/index.ts';
 import type { Speech } from '../catalogue.ts';
-import { grip, valveAt } from '../messages/en/facts.ts';
 import { say } from '../say.ts';
 import { capital } from '../sentence.ts';
 import { degrees, percent, turnsOf } from '../units.ts';
+import { words } from '../words.ts';
 
 /** Turns past snug at which a tensioner feels snug, firm, and hard up on the ring's metal stop. */
 const SNUG_TURNS = 0.02;
@@ -83,6 +83,6 @@ function tension(turns: number): string {
 function stackLine(piece: StackPiece, rig: RigState, speech: Speech): string {
   const name = capital(speech.piece(piece.id));
   if (piece.kind === 'isolationValve')
-    return say('twin.valve', { piece: name, at: valveAt(rig.valve.openRad) });
-  return say('twin.stackPiece', { piece: name, feel: grip(piece.jointNm, speech) });
+    return say('twin.valve', { piece: name, at: words().felt.valveAt(rig.valve.openRad) });
+  return say('twin.stackPiece', { piece: name, feel: words().felt.grip(piece.jointNm, speech) });
 }

@@ -1,12 +1,13 @@
 import type { Readings, RunState } from '../../core/run/index.ts';
 import type { Speech } from '../catalogue.ts';
-import { loads, push } from '../messages/en/facts.ts';
 import { say } from '../say.ts';
 import { capital } from '../sentence.ts';
+import { words } from '../words.ts';
 
 /** Tip, what hangs on it, how far down it stands and what the hand feels. */
 export function rodLines({ rig }: RunState, readings: Readings, speech: Speech): string[] {
   const { rod } = rig;
+  const { loads, push } = words().felt;
   if (rod.tip === null && rig.stack.at(-1)?.kind !== 'rodBarrel') return [];
   const lines = [
     rod.tip === null ? say('twin.rodNoTip') : say('twin.rodTip', { tip: speech.piece(rod.tip) }),

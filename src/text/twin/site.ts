@@ -1,8 +1,8 @@
 import type { Readings, RunState } from '../../core/run/index.ts';
 import type { Speech } from '../catalogue.ts';
-import { english } from '../messages/en/index.ts';
 import { say } from '../say.ts';
 import { finePercent, percent } from '../units.ts';
+import { words } from '../words.ts';
 
 /** Gauges, detector, hose, customer, bond. */
 export function siteLines({ rig }: RunState, readings: Readings, { units }: Speech): string[] {
@@ -16,7 +16,7 @@ export function siteLines({ rig }: RunState, readings: Readings, { units }: Spee
       zero: zero(site.zeroed.second),
     }),
     say('twin.detector', {
-      where: english.detectorPlaces[site.detectorAt],
+      where: words().detectorPlaces[site.detectorAt],
       lel: percent(readings.lelShare),
       oxygen: finePercent(readings.oxygenShare),
       bumped: site.detectorBumped ? '' : say('twin.notBumped'),

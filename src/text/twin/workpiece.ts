@@ -1,9 +1,9 @@
 import type { RigState } from '../../core/rig/index.ts';
 import type { RunState } from '../../core/run/index.ts';
 import type { Speech } from '../catalogue.ts';
-import { grip } from '../messages/en/facts.ts';
 import { say } from '../say.ts';
 import { turnsOf } from '../units.ts';
+import { words } from '../words.ts';
 
 /** Tee, plugs, branch and service, as the crew left them by its own hands. */
 export function workpieceLines({ rig }: RunState, speech: Speech): string[] {
@@ -17,7 +17,7 @@ export function workpieceLines({ rig }: RunState, speech: Speech): string[] {
   if (rig.branch.capped) lines.push(say('twin.serviceCapped'));
   if (rig.tee.at !== 'coupling') {
     const { closing } = rig;
-    const feel = grip(closing.torqueNm, speech);
+    const feel = words().felt.grip(closing.torqueNm, speech);
     lines.push(
       closing.at === 'coupling'
         ? say('twin.closingIn', { turns: turnsOf(closing.engagedTurns), feel })
@@ -41,7 +41,7 @@ function topLine({ plug, keeper, site }: RigState, speech: Speech): string {
     const mark = site.marks.keeper === undefined ? '' : say('twin.keeperMarked');
     return say('twin.keeperIn', {
       turns: turnsOf(keeper.engagedTurns),
-      feel: grip(keeper.torqueNm, speech),
+      feel: words().felt.grip(keeper.torqueNm, speech),
       mark,
     });
   }

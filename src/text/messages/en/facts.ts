@@ -1,4 +1,4 @@
-import type { Catalogue, FactOf, Speech } from '../../catalogue.ts';
+import type { Catalogue, FactOf, FeltWords, Speech } from '../../catalogue.ts';
 import { capital, listed } from '../../sentence.ts';
 import { decibels, degrees, duration, finePercent, percent, turnsOf } from '../../units.ts';
 import { actions } from './actions.ts';
@@ -134,7 +134,7 @@ const ended = {
 } as const;
 
 /** What a hand can have hold of, by the rod. */
-export const loads: Readonly<Record<string, string>> = {
+const loads: Readonly<Record<string, string>> = {
   plug: 'top plug',
   stopper: 'bore stopper',
   tee: 'tee',
@@ -185,7 +185,7 @@ function found(faults: readonly string[]): string {
 }
 
 /** A torque as a hand tells it. */
-export function grip(torqueNm: number, { units }: Speech): string {
+function grip(torqueNm: number, { units }: Speech): string {
   const size = Math.abs(torqueNm);
   if (size < 0.5) return 'loose';
   const word =
@@ -194,17 +194,19 @@ export function grip(torqueNm: number, { units }: Speech): string {
 }
 
 /** The push on the rod as the hand feels it, N upward. */
-export function push(feltN: number, { units }: Speech): string {
+function push(feltN: number, { units }: Speech): string {
   if (Math.abs(feltN) < 8) return 'it stands by itself';
   return feltN > 0 ? `it pushes up with ${units.force(feltN)}` : `it weighs down with ${units.force(-feltN)}`;
 }
 
 /** Where the handle of the isolation valve stands. */
-export function valveAt(openRad: number): string {
+function valveAt(openRad: number): string {
   if (openRad <= 0.009) return 'shut';
   if (openRad >= 1.48) return 'fully open';
   return `${degrees(openRad)} open`;
 }
+
+export const felt: FeltWords = { grip, push, valveAt, loads };
 
 function alarm(f: FactOf<'gas.alarm'>): string {
   if (f.step === 0) return 'The gas alarm falls silent.';

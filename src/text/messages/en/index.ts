@@ -1,9 +1,9 @@
 import type { Catalogue } from '../../catalogue.ts';
 import { actions } from './actions.ts';
 import { conditions, evidenceItems } from './evidence.ts';
-import { facts } from './facts.ts';
+import { facts, felt } from './facts.ts';
 import { findings } from './findings/index.ts';
-import { defects, pieces } from './pieces.ts';
+import { defects, numbered, pieces, the } from './pieces.ts';
 import {
   bubbles,
   cleanPlaces,
@@ -32,6 +32,7 @@ export const english = {
   endings,
   evidenceItems,
   facts,
+  felt,
   findings,
   gauges,
   headings,
@@ -41,6 +42,7 @@ export const english = {
   lookPlaces,
   markPlaces,
   measures,
+  numbered,
   outcomes,
   pieces,
   plain,
@@ -49,5 +51,6 @@ export const english = {
   safeStates,
   siteTasks,
   stages,
+  the,
   verdicts,
 } satisfies Catalogue;

@@ -114,3 +114,6 @@ export const defects: Catalogue['defects'] = {
   sizeNotAsStamped: 'it is not of the size it is stamped with',
   wrongThread: 'its thread is not of this standard',
 };
+
+export const the: Catalogue['the'] = (_kind, name) => `the ${name}`;
+export const numbered: Catalogue['numbered'] = (no) => `no. ${no}`;

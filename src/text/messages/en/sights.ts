@@ -1,7 +1,8 @@
 import type { Sight } from '../../../core/rig/index.ts';
 import type { LookPlace } from '../../../core/rig/index.ts';
 import { capital } from '../../sentence.ts';
-import { decimals, type Units } from '../../units.ts';
+import { decimals } from '../../figures.ts';
+import type { Units } from '../../units.ts';
 import { lookPlaces } from './places.ts';
 
 const faces = {

@@ -1,0 +1,57 @@
+import type { Catalogue } from '../../catalogue.ts';
+import { actions } from './actions.ts';
+import { conditions, evidenceItems } from './evidence.ts';
+import { facts, felt } from './facts.ts';
+import { findings } from './findings/index.ts';
+import { numbered, the } from './grammar.ts';
+import { defects, pieces } from './pieces.ts';
+import {
+  bubbles,
+  cleanPlaces,
+  detectorPlaces,
+  gauges,
+  hindrances,
+  leakPlaces,
+  lookPlaces,
+  markPlaces,
+  measures,
+  recordFields,
+  referReasons,
+  siteTasks,
+} from './places.ts';
+import { plain } from './plain.ts';
+import { endings, headings, holdPoints, outcomes, safeStates, stages, verdicts } from './work.ts';
+
+/** All that is said in Spanish, as a gas crew says it. */
+export const spanish: Catalogue = {
+  actions,
+  bubbles,
+  cleanPlaces,
+  conditions,
+  defects,
+  detectorPlaces,
+  endings,
+  evidenceItems,
+  facts,
+  felt,
+  findings,
+  gauges,
+  headings,
+  hindrances,
+  holdPoints,
+  leakPlaces,
+  lookPlaces,
+  markPlaces,
+  measures,
+  numbered,
+  outcomes,
+  pieces,
+  plain,
+  recordFields,
+  referReasons,
+  safeStates,
+  siteTasks,
+  stages,
+  the,
+  verdicts,
+};
