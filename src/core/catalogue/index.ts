@@ -12,4 +12,5 @@ export { cradleSizes, type CradleBlockDims } from './pieces/cradleBlock.ts';
 export { WASHER_BELOW_PORT_M } from './pieces/keeperPlug.ts';
 export * from './geometry.ts';
 export * from './constants.ts';
+export { constantsByTeeSize } from './constants/byTeeSize.ts';
 export * from './regulations.ts';

@@ -1,7 +1,7 @@
 import { type FactOf, kindOf } from './recall.ts';
 import { OPEN_RAD, SHUT_RAD, topOf } from './standing.ts';
 import { item, type EvidenceItem, type Told } from './told.ts';
-import type { Fact, KitKind, LeakPlace } from '../rig/index.ts';
+import type { Fact, KitKind, LeakPlace, TeeSize } from '../rig/index.ts';
 
 /**
  * The proof of a chamber: low stage, hold at the main's pressure, leak fluid, the valve's own seat, and the vented
@@ -23,12 +23,21 @@ export const firstChamber: ProofChamber = {
   aboveBallM3: 0.31e-3,
   fluidAt: ['seat', 'valveJoint', 'topJoint'],
 };
-export const secondChamber: ProofChamber = {
-  seat: 'coupling',
-  wholeM3: 2.38e-3,
-  aboveBallM3: 0.994e-3,
-  fluidAt: ['seat', 'spoolJoint', 'valveJoint', 'topJoint'],
-};
+/**
+ * What the second chamber holds, m³, with the gas in the cut tee, whose branch stands open in it: the larger the tee, the
+ * more its metal takes up.
+ */
+const secondWholeM3: Readonly<Record<TeeSize, number>> = { '3/4': 2.47e-3, '1': 2.45e-3, '1-1/4': 2.4e-3 };
+
+/** The chamber on the coupling, with a tee of this size in it. */
+export function secondChamber(teeSize: TeeSize): ProofChamber {
+  return {
+    seat: 'coupling',
+    wholeM3: secondWholeM3[teeSize],
+    aboveBallM3: 0.994e-3,
+    fluidAt: ['seat', 'spoolJoint', 'valveJoint', 'topJoint'],
+  };
+}
 
 interface HeadRead {
   readonly index: number;

@@ -40,6 +40,8 @@ export const limitsSchema = v.strictObject({
   lookQuietS: n(0, 3600),
   stopperTiltRad: n(0, 1),
   stopperBelowPortM: range(0, 0.05),
+  /** Squeeze of the bore stopper that is firm and does not tear it, by the kit's card, N·m. */
+  stopperFirmNm: range(0, 50),
   keeperGapM: range(0, 0.05),
   keeperNm: n(0, 500),
   teeMovedTurns: n(0, 1),

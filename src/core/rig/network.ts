@@ -1,4 +1,4 @@
-import { constants, pieces, pipes } from '../catalogue/index.ts';
+import { constants, constantsByTeeSize, pieces, pipes } from '../catalogue/index.ts';
 import {
   ballValveAreaM2,
   circleM2,
@@ -55,7 +55,8 @@ function barrelM3(rig: RigState): number {
 export function chamberM3(rig: RigState): number {
   if (rig.saddle.on === 'board') return 0;
   const valveAt = rig.stack.findIndex((p) => p.kind === 'isolationValve');
-  let volume = rig.saddle.on === 'tee' ? c.saddleNetFirstM3.value : c.saddleNetSecondM3.value;
+  const second = constantsByTeeSize.saddleNetSecondM3[rig.job.workpiece.teeSize];
+  let volume = (rig.saddle.on === 'tee' ? c.saddleNetFirstM3 : second).value;
   const below = valveAt < 0 ? rig.stack.length : valveAt;
   for (let i = 0; i < below; i += 1) volume += pieceVolumeM3(rig.stack[i].kind);
   if (valveAt >= 0) volume += c.valveBelowBallM3.value + c.valveBallM3.value;

@@ -1,4 +1,4 @@
-import { constants, pieces } from '../catalogue/index.ts';
+import { constants, constantsByTeeSize, pieces } from '../catalogue/index.ts';
 import {
   circleM2,
   cupGasketGapM,
@@ -16,6 +16,7 @@ import type { Sense } from './sense.ts';
 import type { TeeSize } from './job.ts';
 
 const c = constants;
+const bySize = constantsByTeeSize;
 
 /** Gap of a saddle that has lifted off its seat as far as slack chains let it, m (assumed). */
 const LIFTED_GAP_M = 4e-3;
@@ -55,7 +56,7 @@ export function chainSet(rig: RigState): ChainSet {
 export function seatSpring(size: TeeSize): SeatSpring {
   const ring = pieces.seatRing.dims(size);
   return {
-    stiffnessNPerM: c.seatRingStiffnessNPerM.value,
+    stiffnessNPerM: bySize.seatRingStiffnessNPerM[size].value,
     thicknessM: c.seatRingRubberM.value,
     stopSqueeze: c.seatRingStopSqueeze.value,
     outerDiameterM: ring.rubberOdM,
@@ -85,9 +86,13 @@ export function seating(rig: RigState): Seating {
   );
 }
 
-/** Diameter on which gas lifts the saddle, m: of the seat it stands on. */
+/**
+ * Diameter on which gas lifts the saddle, m: of the seat it stands on. The gasket's flange fills the saddle's own recess
+ * and so is one for all sizes.
+ */
 function endLoadDiameterM(rig: RigState): number {
-  return rig.saddle.on === 'tee' ? c.seatRingEndLoadM.value : c.cupGasketEndLoadM.value;
+  const { teeSize } = rig.job.workpiece;
+  return rig.saddle.on === 'tee' ? bySize.seatRingEndLoadM[teeSize].value : c.cupGasketEndLoadM.value;
 }
 
 /** What gas lifts the saddle with, N. */

@@ -33,12 +33,19 @@ export function squeezeTorqueNm(rubber: StopperRubber, turns: number): number {
   const fillM = rubber.lengthM * (1 - fillStretch(rubber));
   const fillNm = fillForceTorqueNm(rubber);
   if (wound <= fillM) return fillM === 0 ? fillNm : (fillNm * Math.max(0, wound)) / fillM;
-  return fillNm + (wound - fillM) * WALL_STIFFNESS_NM_PER_M;
+  return fillNm + (wound - fillM) * wallStiffnessNmPerM(rubber);
 }
 
-/** Pitch of the stopper's M8 screw, and how fast the torque climbs once the rubber is on the wall (assumed). */
+/** Pitch of the stopper's M8 screw, m (assumed). */
 export const SCREW_PITCH_M = 1.25e-3;
-const WALL_STIFFNESS_NM_PER_M = 1300;
+/** How stiff the rubber is once the bore confines it, Pa (assumed). */
+const CONFINED_RUBBER_PA = 25.6e6;
+
+/** How fast the torque climbs with the washers' travel once the rubber is on the wall, N·m a metre. */
+function wallStiffnessNmPerM(rubber: StopperRubber): number {
+  const ringM2 = circleM2(rubber.boreM) - circleM2(rubber.coreM);
+  return (rubber.nutFactor * rubber.screwM * CONFINED_RUBBER_PA * ringM2) / rubber.lengthM;
+}
 
 function fillStretch(rubber: StopperRubber): number {
   const core = circleM2(rubber.coreM);

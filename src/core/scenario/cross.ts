@@ -140,6 +140,7 @@ function ranges(scenario: Scenario): Problem[] {
   const ordered: [string, readonly [number, number]][] = [
     ['limits.lowStageGaugePa', limits.lowStageGaugePa],
     ['limits.stopperBelowPortM', limits.stopperBelowPortM],
+    ['limits.stopperFirmNm', limits.stopperFirmNm],
     ['limits.keeperGapM', limits.keeperGapM],
     ['limits.closingPastHandTurns', limits.closingPastHandTurns],
     ['limits.closingNm', limits.closingNm],

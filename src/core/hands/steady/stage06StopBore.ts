@@ -1,4 +1,4 @@
-import type { Measure, TeeSize } from '../../rig/index.ts';
+import type { Measure } from '../../rig/index.ts';
 import { act, lastOf, pick, StopWork, takeOff, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import {
@@ -16,8 +16,8 @@ import {
 
 /** Where the washer is to stand below the port, m: the middle of what is allowed. */
 const BELOW_PORT_M = 0.0042;
-/** Firm by the fingers, N·m on the stopper, by its size (the kit's card; assumed), and the drag felt besides. */
-const FIRM_NM: Readonly<Record<TeeSize, number>> = { '3/4': 1.4, '1': 2.3, '1-1/4': 4.5 };
+/** Aimed at a little above the middle of what is firm, N·m, and the rod's own drag felt besides (assumed). */
+const ABOVE_MIDDLE_NM = 0.05;
 const DRAG_NM = 0.4;
 const FINE_TURN = 1 / 12;
 const TO_BE_SURE_S = 3;
@@ -61,8 +61,9 @@ function* ruled(crew: Crew, what: Measure): Work<number> {
 }
 
 /** Inner rod by half turns while it is easy, then by twelfths until it feels firm. */
-function* firmUp(crew: Crew, extraNm = 0): Work {
-  const firm = FIRM_NM[crew.order.teeSize] + DRAG_NM + extraNm;
+function* firmUp(crew: Crew): Work {
+  const [lowNm, highNm] = crew.order.limits.stopperFirmNm;
+  const firm = (lowNm + highNm) / 2 + ABOVE_MIDDLE_NM + DRAG_NM;
   let feltNm = 0;
   for (let pulls = 0; pulls < 80 && feltNm < firm; pulls += 1) {
     const turns = feltNm < DRAG_NM + (firm - DRAG_NM) / 4 ? 6 * FINE_TURN : FINE_TURN;

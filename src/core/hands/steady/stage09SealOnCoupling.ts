@@ -30,7 +30,7 @@ export function* sealOnCoupling(crew: Crew): Work<number> {
   yield* readGauge(crew, 'main');
   yield* testHeadOn(crew);
   yield* watchRise(crew);
-  const heldPa = yield* proveChamber(crew, secondChamber);
+  const heldPa = yield* proveChamber(crew, secondChamber(crew.order.teeSize));
   yield* ventDown(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'H9' });
   return heldPa;

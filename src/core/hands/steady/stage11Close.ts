@@ -12,9 +12,9 @@ import {
   sightCapOff,
 } from './valveAndBleed.ts';
 
-/** From this torque the thread is past hand-tight, N·m; to this one it is turned on, N·m. */
+/** From this torque the thread is past hand-tight, N·m; it is turned on so far beyond the least asked for, N·m. */
 const HAND_TIGHT_NM = 6;
-const FIRM_NM = 66;
+const OVER_LEAST_NM = 6;
 const TO_BE_SURE_S = 3;
 
 /** Threads seen, closing plug in, shown quiet with the valve open, seen square; then the rig comes off. */
@@ -40,7 +40,9 @@ export function* closeCoupling(crew: Crew): Work {
 
 /** Hand-tight first, then the right turns past it by feel: firm, not forced. */
 function* screwIn(crew: Crew): Work {
-  const [least, most] = crew.order.limits.closingPastHandTurns;
+  const { closingPastHandTurns, closingNm } = crew.order.limits;
+  const [least, most] = closingPastHandTurns;
+  const firmNm = closingNm[0] + OVER_LEAST_NM;
   let past = 0;
   for (let pulls = 0; pulls < 60; pulls += 1) {
     const turns = past > 0 ? 1 / 6 : 1 / 3;
@@ -49,7 +51,7 @@ function* screwIn(crew: Crew): Work {
     const turned = lastOf(facts, 'closing.turned');
     if (turned === null || turned.crossed) throw new StopWork('other');
     if (turned.torqueNm >= HAND_TIGHT_NM) past += turns;
-    if (past >= least && (turned.torqueNm >= FIRM_NM || past + turns > most)) return;
+    if (past >= least && (turned.torqueNm >= firmNm || past + turns > most)) return;
   }
   if (past < least) throw new StopWork('other');
 }

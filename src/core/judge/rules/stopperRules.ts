@@ -1,12 +1,6 @@
 import { latest } from '../../procedure/index.ts';
-import type { Case, Draft, Rule } from '../case.ts';
+import type { Draft, Rule } from '../case.ts';
 
-/** Squeeze that is firm without tearing the rubber, N·m by tee size (assumed, the handbook's targets). */
-const firmNm: Readonly<Record<Case['job']['workpiece']['teeSize'], readonly [number, number]>> = {
-  '3/4': [1.2, 1.6],
-  '1': [2.0, 2.5],
-  '1-1/4': [4.0, 5.0],
-};
 /** What fingers can tell apart, N·m, and a hand's step beyond. */
 const FEEL_NM = 0.25;
 
@@ -19,11 +13,11 @@ export const stopperRules: Rule = (judged) => [
   ...measured(judged),
 ];
 
-const left: Rule = ({ facts, job, limits }) => {
+const left: Rule = ({ facts, limits }) => {
   const last = latest(facts, 'stopper.left');
   if (!last) return [];
   const found: Draft[] = [];
-  const [lowNm, highNm] = firmNm[job.workpiece.teeSize];
+  const [lowNm, highNm] = limits.stopperFirmNm;
   if (last.torqueNm < lowNm - FEEL_NM || last.torqueNm > highNm + FEEL_NM) {
     const numbers = { torqueNm: last.torqueNm, lowNm, highNm };
     found.push({ id: 'stopperTorque', atS: last.atS, points: 2, numbers, causes: ['stopperTorque'] });

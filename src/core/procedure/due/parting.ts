@@ -76,7 +76,7 @@ export function* sealingOnCoupling(view: DueView): Generator<Offer> {
   if (!has('isolationValve') && !has('lowerSpool')) yield* place(view, 'placePiece', 'lowerSpool');
   if (!has('isolationValve')) yield* place(view, 'placePiece', 'isolationValve');
   if (!has('upperSpool') && topKind(view) === null) yield* place(view, 'placePiece', 'upperSpool');
-  yield* proving(view, 'H9', secondChamber);
+  yield* proving(view, 'H9', secondChamber(view.job.workpiece.teeSize));
 }
 
 /** Bare even metal, a hold point, and the tee's bite broken and snugged before anything hides it. */

@@ -17,8 +17,9 @@ import {
 } from './onStack.ts';
 import { lastS, look, offer, signing, takeOff, waitFor, wanting, type DueView, type Offer } from './view.ts';
 
-/** Firm as the fingers feel it through the rod, N·m, by tee size (assumed; the rod's own drag included). */
-const firmFeltNm: Readonly<Record<string, number>> = { '3/4': 1.8, '1': 2.7, '1-1/4': 4.9 };
+/** Aimed at a little above the middle of what is firm, N·m, and the rod's own drag felt besides (assumed). */
+const ABOVE_MIDDLE_NM = 0.05;
+const DRAG_NM = 0.4;
 /** Where the washer is to stand below the port, m: the middle of what port and keeper's stem allow. */
 const BELOW_PORT_M = 0.0043;
 /** Each length is taken so often and the mean used: a rule is read to a millimetre, and four of them add up. */
@@ -55,7 +56,8 @@ export function* lookingDown(view: DueView): Generator<Offer> {
     yield* look(view, 'downBore', drawnS);
   }
   if (lacks.has('clear')) {
-    yield offer('clean', { kind: 'clean', at: 'bore' }, 'H3');
+    const sawS = latest(view.facts, 'looked', (f) => f.at === 'downBore')?.atS ?? 0;
+    if (sawS >= lastS(view, 'cleaned')) yield offer('clean', { kind: 'clean', at: 'bore' }, 'H3');
     yield* look(view, 'downBore', lastS(view, 'cleaned'));
   }
   yield* signing(view, 'H3');
@@ -82,7 +84,8 @@ export function* stoppingBore(view: DueView): Generator<Offer> {
   if (topKind(view) !== 'rodBarrel') return;
   if (rig.rod.collarTravelM === null && rig.stopper.torqueNm === 0) yield* clampCollar(view);
   const feltNm = latest(view.facts, 'stopper.squeezed')?.torqueNm ?? 0;
-  const firmNm = firmFeltNm[view.job.workpiece.teeSize] ?? 2.7;
+  const [lowNm, highNm] = view.limits.stopperFirmNm;
+  const firmNm = (lowNm + highNm) / 2 + ABOVE_MIDDLE_NM + DRAG_NM;
   if (rig.stopper.torqueNm === 0) yield offer('lowerRod', { kind: 'rod.move', lengthM: 0.5 });
   if (rig.stopper.torqueNm === 0 || feltNm < firmNm) {
     const turns = feltNm < firmNm / 3 ? 0.5 : 1 / 12;

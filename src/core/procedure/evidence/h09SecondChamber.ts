@@ -12,11 +12,12 @@ export const GAUGE_SLACK_PA = 6894.757;
 export function secondChamberProved(told: Told): readonly EvidenceItem[] {
   const { facts, limits } = told;
   const main = latest(facts, 'gauge.read', (f) => f.gauge === 'main')?.readingGaugePa ?? 0;
-  const highestGaugePa = highestPumpedGaugePa(told, secondChamber);
+  const chamber = secondChamber(told.job.workpiece.teeSize);
+  const highestGaugePa = highestPumpedGaugePa(told, chamber);
   const limitGaugePa = main + limits.overMainPa;
-  const proof = proofItems(told, secondChamber).filter((one) => one.id !== 'rise');
+  const proof = proofItems(told, chamber).filter((one) => one.id !== 'rise');
   return [
-    riseBeforePumping(told, secondChamber),
+    riseBeforePumping(told, chamber),
     ...proof,
     item('neverOver', highestGaugePa <= limitGaugePa + GAUGE_SLACK_PA, { highestGaugePa, limitGaugePa }),
     item('keeperMark', keeperStill(told)),

@@ -1,7 +1,7 @@
 import { hashNoise } from '../../units/index.ts';
 import type { Hindrance } from '../hindrance.ts';
 import { aboveM3, chamberM3, hasValve, LOOSE_JOINT_NM, pieceVolumeM3, topPiece } from '../network.ts';
-import { ballObstructed } from '../reach.ts';
+import { ballObstructed, handTightTurns } from '../reach.ts';
 import type { Sense } from '../sense.ts';
 import type { KitPiece, RigState, StackPiece } from '../state.ts';
 import { stackThrustN, strikes } from '../strikes.ts';
@@ -95,7 +95,7 @@ function placeOther(rig: RigState, piece: KitPiece): Outcome {
           closing: {
             piece: piece.id,
             at: 'coupling',
-            engagedTurns: 4.6,
+            engagedTurns: handTightTurns(rig.job),
             torqueNm: 3,
             crossed: false,
             threadFound: true,

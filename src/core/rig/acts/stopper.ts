@@ -1,4 +1,4 @@
-import { constants } from '../../catalogue/index.ts';
+import { constants, constantsByTeeSize } from '../../catalogue/index.ts';
 import { tipZM, geometryOf } from '../reach.ts';
 import { exposedShare, squeezeTorqueNm, stopperInBore, stopperRubber, stopperSize } from '../stopping.ts';
 import type { RigState } from '../state.ts';
@@ -21,8 +21,8 @@ export function innerTurn(rig: RigState, turns: number, sense: Sense): Outcome {
   const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
   const inBore = stopperInBore(rig);
   const torqueNm = squeezeTorqueNm(rubber, squeezeTurns);
-  if (torqueNm > 3 * c.stopperTearNm.value) return 'tooTight';
-  const tornNm = c.stopperTearNm.value * (rubber.boreM / 0.02664) * (rubber.boreM / 0.02664);
+  const tornNm = constantsByTeeSize.stopperTearNm[size].value;
+  if (torqueNm > 3 * tornNm) return 'tooTight';
   const torn = torqueNm > tornNm;
   const squeezed: RigState = {
     ...rig,
@@ -43,8 +43,8 @@ export function innerTurn(rig: RigState, turns: number, sense: Sense): Outcome {
   return torn ? did(squeezed, fact, { fact: 'stopper.torn' }) : did(squeezed, fact);
 }
 
-/** Least squeeze that keeps the stopper from turning with the holder, N·m (assumed: a third of the latch torque). */
-const GRIPS_FROM_NM = 0.8;
+/** Share of the tearing torque from which rubber bears on the bore and stays when the holder turns (assumed). */
+const GRIPS_FROM_SHARE = 0.16;
 
 /** The outer rod turned on a stopper: clockwise unlatches it if the bore grips it; anticlockwise latches again. */
 export function unlatch(rig: RigState, turns: number): Outcome {
@@ -60,7 +60,9 @@ export function unlatch(rig: RigState, turns: number): Outcome {
       { fact: 'rod.turned', turns, torqueNm: latchNm, turning: 'latch' },
     );
   }
-  const grips = rig.stopper.torqueNm >= GRIPS_FROM_NM && stopperInBore(rig);
+  const size = stopperSize(rig);
+  const gripsFromNm = size === null ? 0 : GRIPS_FROM_SHARE * constantsByTeeSize.stopperTearNm[size].value;
+  const grips = rig.stopper.torqueNm >= gripsFromNm && stopperInBore(rig);
   if (turns <= 0 || turns < 0.2 || !grips) {
     return did(rig, {
       fact: 'rod.turned',

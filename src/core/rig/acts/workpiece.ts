@@ -1,4 +1,10 @@
-import { constants, pieces, taperThreads, WASHER_BELOW_PORT_M } from '../../catalogue/index.ts';
+import {
+  constants,
+  constantsByTeeSize,
+  pieces,
+  taperThreads,
+  WASHER_BELOW_PORT_M,
+} from '../../catalogue/index.ts';
 import { makeUpTorqueNm } from '../../physics/index.ts';
 import type { FactBody } from '../facts.ts';
 import { handTightTurns, madeUpTurns, streetTeeSwept } from '../reach.ts';
@@ -227,7 +233,7 @@ export function keeperGapM(rig: RigState): number {
 /** The keeper pulled tight: turns follow torque past hand-tight. */
 function pullKeeper(rig: RigState, torqueNm: number, holdBack: boolean) {
   const hand = handTightTurns(rig.job);
-  const perTurn = c.nptMakeUpTorquePerTurnNm.value;
+  const perTurn = perTurnNm(rig);
   if (torqueNm <= rig.keeper.torqueNm) return 'tooTight' as const;
   const engagedTurns = tidy(Math.max(rig.keeper.engagedTurns, hand + torqueNm / perTurn));
   const moved = rig.site.marks.keeper === undefined ? 0 : engagedTurns - rig.site.marks.keeper;
@@ -249,5 +255,9 @@ function pullKeeper(rig: RigState, torqueNm: number, holdBack: boolean) {
 /** Torque of a thread being made up after so many engaged turns, N·m. */
 export function makingUpNm(rig: RigState, engagedTurns: number): number {
   const past = engagedTurns - handTightTurns(rig.job);
-  return past <= 0 ? 3 : makeUpTorqueNm(past, c.nptMakeUpTorquePerTurnNm.value);
+  return past <= 0 ? 3 : makeUpTorqueNm(past, perTurnNm(rig));
+}
+
+function perTurnNm(rig: RigState): number {
+  return constantsByTeeSize.nptMakeUpTorquePerTurnNm[rig.job.workpiece.teeSize].value;
 }
