@@ -91,12 +91,11 @@ function gravelyMissed(id: HoldPointId, wanting: Evidence['items']): boolean {
   return criticalItems[id] ? gravely(id, wanting) : true;
 }
 
-/** Whether the evidence holds for the truth behind the readings too; if not, the crew was misled. */
+/**
+ * Whether the evidence holds for the truth behind the readings too; if not, the crew was misled. A written record is of
+ * what was read, so there is no truth beside it.
+ */
 function trueToo(id: HoldPointId, facts: readonly Fact[], limits: Limits, job: Job): boolean {
-  return evidence(
-    id,
-    facts.map((fact) => truthOf(fact, limits)),
-    widen(limits),
-    job,
-  ).met;
+  const truths = facts.map((fact) => truthOf(fact, limits));
+  return evidence(id, truths, widen(limits), job).items.every((one) => one.met || one.id === 'record');
 }

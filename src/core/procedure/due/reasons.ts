@@ -5,6 +5,7 @@ export const dueReasons = [
   'zeroInstrument',
   'look',
   'inspectPiece',
+  'rejectPiece',
   'signHoldPoint',
   'withdrawSignature',
   'referBack',

@@ -50,7 +50,10 @@ export function* settingUp(view: DueView): Generator<Offer> {
   yield* signing(view, 'H1');
 }
 
+/** A piece looked over; one that was found wanting is set aside, and so the next of its kind comes up. */
 function* inspect(view: DueView, id: string | null): Generator<Offer> {
-  if (id !== null && !view.rig.kit[id].inspected)
-    yield offer('inspectPiece', { kind: 'piece.inspect', piece: id }, 'H1');
+  if (id === null || view.rig.kit[id].rejected) return;
+  if (!view.rig.kit[id].inspected) yield offer('inspectPiece', { kind: 'piece.inspect', piece: id }, 'H1');
+  const found = latest(view.facts, 'piece.inspected', (f) => f.piece === id)?.found ?? [];
+  if (found.length > 0) yield offer('rejectPiece', { kind: 'piece.reject', piece: id }, 'H1');
 }

@@ -5,6 +5,7 @@ export const coach = {
   'coach.readInstrument': 'Only a figure that was read counts; a tag or a memory does not.',
   'coach.zeroInstrument': 'A gauge that does not rest at zero is wrong everywhere else too.',
   'coach.look': 'What cannot be felt or measured must be seen.',
+  'coach.rejectPiece': 'What was found wanting goes back to the store; the spare takes its place.',
   'coach.inspectPiece': 'A piece of the wrong size or with a nick shows it now or under pressure.',
   'coach.signHoldPoint': 'The evidence is there. Sign only what you know.',
   'coach.withdrawSignature':
