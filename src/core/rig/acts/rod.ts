@@ -104,7 +104,7 @@ function loadWith(rig: RigState, id: string): Outcome {
         {
           ...on,
           stopper: { ...on.stopper, piece: id, at: 'holder', belowPortM: -1, torqueNm: 0, squeezeTurns: 0 },
-          rod: { ...on.rod, load: 'stopper' },
+          rod: { ...on.rod, load: 'stopper', turns: 0 },
         },
         fact,
       );

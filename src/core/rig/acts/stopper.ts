@@ -46,6 +46,9 @@ export function innerTurn(rig: RigState, turns: number, sense: Sense): Outcome {
 /** Share of the tearing torque from which rubber bears on the bore and stays when the holder turns (assumed). */
 const GRIPS_FROM_SHARE = 0.16;
 
+/** The latch is clear after this much of a turn (assumed: a fifth). */
+const LATCH_TURNS = 0.2;
+
 /** The outer rod turned on a stopper: clockwise unlatches it if the bore grips it; anticlockwise latches again. */
 export function unlatch(rig: RigState, turns: number): Outcome {
   const latchNm = c.latchReleaseNm.value;
@@ -63,8 +66,10 @@ export function unlatch(rig: RigState, turns: number): Outcome {
   const size = stopperSize(rig);
   const gripsFromNm = size === null ? 0 : GRIPS_FROM_SHARE * constantsByTeeSize.stopperTearNm[size].value;
   const grips = rig.stopper.torqueNm >= gripsFromNm && stopperInBore(rig);
-  if (turns <= 0 || turns < 0.2 || !grips) {
-    return did(rig, {
+  const turned = tidy(Math.max(0, rig.rod.turns + turns));
+  if (turned < LATCH_TURNS || !grips) {
+    const at = { ...rig, rod: { ...rig.rod, turns: grips ? turned : 0 } };
+    return did(at, {
       fact: 'rod.turned',
       turns,
       torqueNm: grips ? latchNm : 0.4,
@@ -81,7 +86,7 @@ export function unlatch(rig: RigState, turns: number): Outcome {
         rig.stopper.piece === null
           ? rig.kit
           : { ...rig.kit, [rig.stopper.piece]: { ...rig.kit[rig.stopper.piece], where: 'rig' } },
-      rod: { ...rig.rod, load: null, engaged: null },
+      rod: { ...rig.rod, load: null, engaged: null, turns: 0 },
     },
     { fact: 'rod.turned', turns, torqueNm: latchNm, turning: 'latch' },
     { fact: 'stopper.left', belowPortM, torqueNm: rig.stopper.torqueNm },
