@@ -14,16 +14,11 @@ export function selfEnergisedLeakCdAM2(
 }
 
 /**
- * Gap under a cup gasket's saddle, m: none while the clamp is the margin over the gas's end load; short of that the
- * legs stretch and the collar lifts.
+ * Pressure up to which a cup gasket stays seated, Pa gauge: the clamp is then the margin over the gas's end load.
+ * What leans the saddle takes from the clamp that counts. Past it the legs stretch and the collar lifts.
  */
-export function cupGasketGapM(
-  clampN: number,
-  endLoadN: number,
-  margin: number,
-  legsStiffnessNPerM: number,
-): number {
-  return Math.max(0, margin * endLoadN - clampN) / legsStiffnessNPerM;
+export function cupGasketHoldsPa(clampN: number, leanN: number, endLoadM2: number, margin: number): number {
+  return Math.max(0, clampN / margin - leanN) / endLoadM2;
 }
 
 /** Stress left in rubber after a time, as a share: 1 − r·log10(t/t0) past t0, never below zero. */

@@ -1,7 +1,7 @@
 import { constants, constantsByTeeSize, pieces } from '../catalogue/index.ts';
 import {
   circleM2,
-  cupGasketGapM,
+  cupGasketHoldsPa,
   seatRingSlot,
   seatSaddle,
   selfEnergisedLeakCdAM2,
@@ -112,14 +112,22 @@ export function lifted(rig: RigState, chamberGaugePa: number): boolean {
   return endLoadN(rig, chamberGaugePa) > seating(rig).clampN + rigWeightN(rig);
 }
 
+/** What a saddle that leans takes from the clamp at its second seat, N a share of squeeze lost at the edge (assumed). */
+const LEAN_N = 600;
+
 /**
  * A saddle lifts as a relief does: shut up to what chains and weight hold, then by as much as the excess stretches the
- * legs, or freely where none is taut. It so comes to hover where the gas under it and its gap are in balance.
+ * legs, or freely where none is taut. It so comes to hover where the gas under it and its gap are in balance; looked
+ * at only now and then, it would be found wide open and shut by turns.
  */
 function liftOpening(rig: RigState): SeatOpening {
   const diameterM = endLoadDiameterM(rig);
-  const { clampN } = seating(rig);
-  const setDropPa = (clampN + rigWeightN(rig)) / circleM2(diameterM);
+  const { clampN, edgeSqueezeLost } = seating(rig);
+  const heldN = clampN + rigWeightN(rig);
+  const setDropPa =
+    rig.saddle.on === 'tee'
+      ? heldN / circleM2(diameterM)
+      : cupGasketHoldsPa(heldN, edgeSqueezeLost * LEAN_N, circleM2(diameterM), c.cupGasketMargin.value);
   const legsN = clampN > 0 ? chainSet(rig).legs * c.chainLegStiffnessNPerM.value * LIFTED_GAP_M : 0;
   const spanPa = Math.max(LIFT_SPAN * setDropPa, legsN / circleM2(diameterM));
   const cdAM2 = c.slotDischarge.value * Math.PI * diameterM * LIFTED_GAP_M;
@@ -154,9 +162,12 @@ function firstSeat(rig: RigState, gauge: number): SeatOpening[] {
   const set = chainSet(rig);
   const sits = seating(rig);
   const weight = rigWeightN(rig) / spring.stiffnessNPerM / spring.thicknessM;
-  const held = set.legs === 0 ? 0 : squeezeUnderGas(sits, set, spring, endLoadN(rig, gauge));
-  const bareUnder = set.legs === 0 ? -endLoadN(rig, gauge) / spring.stiffnessNPerM / spring.thicknessM : held;
-  const squeeze = Math.min(spring.stopSqueeze, bareUnder + (sits.onMetal ? 0 : weight));
+  const held =
+    set.legs === 0
+      ? -endLoadN(rig, gauge) / spring.stiffnessNPerM / spring.thicknessM
+      : squeezeUnderGas(sits, set, spring, endLoadN(rig, gauge));
+  // what lifts it clear of the boss is the lift's own opening
+  const squeeze = Math.max(0, Math.min(spring.stopSqueeze, held + (sits.onMetal ? 0 : weight)));
   const boss = rig.site.cleaned.boss
     ? workpiece.boss
     : workpiece.boss === 'sound'
@@ -194,14 +205,6 @@ function secondSeat(rig: RigState, gauge: number): SeatOpening[] {
   if (rig.kit[gasket].trueSize !== size || rig.kit[collar].trueSize !== size) {
     return [{ law: 'orifice', cdAM2: c.wrongRingCdAM2.value }];
   }
-  const set = chainSet(rig);
-  const sits = seating(rig);
-  const gap = cupGasketGapM(
-    sits.clampN + rigWeightN(rig),
-    endLoadN(rig, gauge) + sits.edgeSqueezeLost * 600,
-    c.cupGasketMargin.value,
-    Math.max(1, set.legs) * c.chainLegStiffnessNPerM.value,
-  );
   const pinched = collarEven(rig) ? 0 : c.hairOnGasketCdAM2.value;
   const dirty = rig.site.cleaned.coupling ? 0 : c.hairOnGasketCdAM2.value;
   const unbacked = cradlesRight(rig) ? 0 : c.oneSidedChainCdAM2.value;
@@ -209,6 +212,5 @@ function secondSeat(rig: RigState, gauge: number): SeatOpening[] {
   const leak =
     GOOD_SEAT_CDA_M2 +
     (flaw > 0 ? selfEnergisedLeakCdAM2(flaw, c.cupGasketStressPa.value, gauge, psi(35)) : 0);
-  const perimeter = Math.PI * c.cupGasketEndLoadM.value;
-  return [{ law: 'orifice', cdAM2: leak + c.slotDischarge.value * perimeter * gap }];
+  return [{ law: 'orifice', cdAM2: leak }];
 }
