@@ -1,7 +1,8 @@
-import { Scene, WebGLRenderer } from 'three';
+import { Color, Scene, WebGLRenderer } from 'three';
 import type { SceneView } from './describe/view.ts';
 import { Turntable } from './draw/camera.ts';
 import { Chains } from './draw/chains.ts';
+import { Details } from './draw/details.ts';
 import { Dots } from './draw/dots.ts';
 import { GasBodies } from './draw/gas.ts';
 import { listen, targetOf } from './draw/gestures.ts';
@@ -12,7 +13,7 @@ import { pickAt, type Picked } from './draw/picker.ts';
 import type { Intent } from './intents.ts';
 import type { Theme } from './palette.ts';
 import { dotsAt } from './particles.ts';
-import { viewpoint, type ViewName } from './views.ts';
+import { viewpoint, type ViewName, type Viewpoint } from './views.ts';
 
 /** `plain` draws without edge lines and at one pixel a pixel; `auto` decides by how long a frame takes. */
 export type Tier = 'auto' | 'full' | 'plain';
@@ -49,6 +50,8 @@ export interface RigScene {
   readonly setChosen: (id: string | null) => void;
   /** What is under a point of the canvas, CSS pixels from its corner: `id/part`, or null. */
   readonly pick: (x: number, y: number) => string | null;
+  /** Told when the user turns the picture himself, and when a named view takes over again. */
+  readonly onTaken: (listener: (taken: boolean) => void) => () => void;
   readonly onIntent: (listener: (intent: Intent) => void) => () => void;
   /** A key that turns, shifts or nears the picture: true when it was one. Whoever owns the canvas hands keys in. */
   readonly nudge: (key: string, shift?: boolean) => boolean;
@@ -57,6 +60,8 @@ export interface RigScene {
   readonly dispose: () => void;
 }
 
+/** Down the bore there is no light but the lamp. */
+const DARK = new Color(0x050608);
 /** Frames slower than this on the first try make the picture plain, ms. */
 const PLAIN_ABOVE_MS = 24;
 const HATCH_PIXELS = 7;
@@ -74,18 +79,20 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   const items = new Items(materials);
   const chains = new Chains(materials);
   const ground = new Ground(materials);
+  const details = new Details(materials);
   const gas = new GasBodies(materials);
   const dots = new Dots(materials);
-  scene.add(ground.root, items.root, chains.root, gas.root, dots.points);
+  scene.add(ground.root, items.root, chains.root, details.root, gas.root, dots.points);
 
   const wanted = options.tier ?? 'auto';
   let tier: 'full' | 'plain' = wanted === 'full' ? 'full' : 'plain';
   let still = options.reducedMotion ?? false;
   let cut = true;
-  let uncut = false;
-  let windowIn = true;
+  let as: Viewpoint['as'] = 'section';
+  let taken = false;
+  let framed = '';
   let view: SceneView | null = null;
-  let viewName: ViewName | null = null;
+  let viewName: ViewName = 'followTheWork';
   let sectionRad = 0;
   let frames = 0;
   let shownDots = 0;
@@ -95,19 +102,36 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   let clockS = 0;
   let size = { width: 1, height: 1 };
   const listeners = new Set<(intent: Intent) => void>();
-  const turntable = new Turntable(canvas, () => invalidate());
+  const eyeListeners = new Set<(taken: boolean) => void>();
+  const take = (now: boolean) => {
+    if (now === taken) return;
+    taken = now;
+    eyeListeners.forEach((listener) => listener(now));
+  };
+  const turntable = new Turntable(
+    canvas,
+    () => invalidate(),
+    () => take(true),
+  );
+  const isCut = () => cut && as === 'section';
 
   const settle = () => {
     const { shared } = materials;
-    shared.on.value = cut && !uncut ? 1 : 0;
+    const lamp = as === 'sightCap';
+    shared.on.value = isCut() ? 1 : 0;
     shared.rims.value = tier === 'full' ? 1 : 0;
-    gas.root.visible = cut && !uncut;
-    scene.background = linear(materials.palette.paper);
-    const ratio = tier === 'full' ? Math.min(2, Math.max(1.5, devicePixelRatio)) : 1;
-    renderer.setPixelRatio(ratio);
-    renderer.setSize(size.width, size.height, false);
-    items.setHidden('sightCap.window', !windowIn);
+    shared.lamp.value = lamp ? 1 : 0;
+    gas.root.visible = isCut();
+    ground.root.visible = !lamp;
+    scene.background = lamp ? DARK : linear(materials.palette.paper);
+    items.setHidden('sightCap.window', lamp);
     invalidate();
+  };
+
+  const fit = () => {
+    renderer.setPixelRatio(tier === 'full' ? Math.min(2, Math.max(1.5, devicePixelRatio)) : 1);
+    renderer.setSize(size.width, size.height, false);
+    settle();
   };
 
   const isFlowing = (): boolean =>
@@ -122,7 +146,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     const flowing = isFlowing();
     if (flowing && !still) clockS += passedS;
     const seen = view
-      ? dotsAt(cut ? view.flows : outdoors(view), view.fluid, still ? STILL_AT_S : clockS)
+      ? dotsAt(isCut() ? view.flows : outdoors(view), view.fluid, still ? STILL_AT_S : clockS)
       : [];
     shownDots = seen.length;
     dots.show(seen);
@@ -146,7 +170,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     if (frames === 1) invalidate();
     else if (lastFrameMs < PLAIN_ABOVE_MS) {
       tier = 'full';
-      settle();
+      fit();
     }
   };
 
@@ -158,13 +182,16 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     const box = canvas.getBoundingClientRect();
     const x = ((clientX - box.left) / box.width) * 2 - 1;
     const y = 1 - ((clientY - box.top) / box.height) * 2;
-    const plane = cut && !uncut ? materials.shared.plane.value : null;
+    const plane = isCut() ? materials.shared.plane.value : null;
     return pickAt(x, y, turntable.camera, [items.root, chains.root, ground.root], plane);
   };
 
   const nudge = (key: string, shift = false): boolean => {
     const step = stepOf(key, shift);
-    if (step) turntable.nudge(step);
+    if (step) {
+      take(true);
+      turntable.nudge(step);
+    }
     return step !== null;
   };
 
@@ -176,39 +203,48 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     emit: (intent) => listeners.forEach((listener) => listener(intent)),
   });
 
-  const goTo = (name: ViewName, smooth: boolean) => {
-    if (!view) return;
-    const to = viewpoint(name, view, sectionRad);
-    uncut = to.uncut;
-    windowIn = name !== 'sightCap';
-    turntable.goTo(to, smooth);
+  /** Go where the chosen view looks, unless it is looked at already or the user has turned the picture. */
+  const goTo = (smooth: boolean) => {
+    if (!view || taken) return;
+    const to = viewpoint(viewName, view, sectionRad);
+    const key = JSON.stringify([to, size]);
+    if (key === framed) return;
+    framed = key;
+    // Into the bore and out of it one does not travel: one looks through the window or one does not.
+    const through = to.as === 'sightCap' || as === 'sightCap';
+    as = to.as;
+    turntable.goTo(to, smooth && !still && !through);
     settle();
   };
 
   // The driver may take the picture away and give it back; what was uploaded is uploaded again.
   canvas.addEventListener('webglcontextrestored', invalidate);
-  settle();
+  fit();
   return {
     sync: (next) => {
       const first = view === null;
       view = next;
       items.sync(next.items);
       chains.sync(next.chains);
+      details.sync(next.details);
       ground.sync(next.hole, next.cables);
       gas.sync(next.gas);
-      items.setHidden('sightCap.window', !windowIn);
-      if (first) goTo(viewName ?? 'wholeRig', false);
+      items.setHidden('sightCap.window', as === 'sightCap');
+      goTo(!first);
       invalidate();
     },
     setView: (name) => {
       viewName = name;
-      goTo(name, !still);
+      framed = '';
+      take(false);
+      goTo(true);
     },
     setSection: (offsetM, angleRad) => {
       const [c, s] = [Math.cos(angleRad), Math.sin(angleRad)];
       materials.shared.plane.value.set(-c, -s, 0, offsetM);
       turntable.turnBy(angleRad - sectionRad);
       sectionRad = angleRad;
+      framed = JSON.stringify([view ? viewpoint(viewName, view, sectionRad) : null, size]);
       invalidate();
     },
     setCut: (on) => {
@@ -237,11 +273,16 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    onTaken: (listener) => {
+      eyeListeners.add(listener);
+      return () => eyeListeners.delete(listener);
+    },
     nudge,
     resize: (width, height) => {
       size = { width: Math.max(1, width), height: Math.max(1, height) };
       turntable.resize(size.width, size.height);
-      settle();
+      fit();
+      goTo(false);
     },
     stats: () => ({
       tier,
@@ -257,7 +298,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       stopListening();
       listeners.clear();
       turntable.dispose();
-      for (const part of [items, chains, ground, gas, dots, materials]) part.dispose();
+      for (const part of [items, chains, details, ground, gas, dots, materials]) part.dispose();
       renderer.dispose();
     },
   };

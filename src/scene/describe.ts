@@ -1,12 +1,16 @@
+import { pieces } from '../core/catalogue/index.ts';
 import type { RigState } from '../core/rig/index.ts';
-import { cableViews, holeFloorZM } from './describe/cables.ts';
+import { cableViews } from './describe/cables.ts';
 import { chainViews } from './describe/chains.ts';
+import { detailViews } from './describe/details.ts';
 import { flowViews } from './describe/flows.ts';
 import { fluidViews } from './describe/fluid.ts';
+import { holeView } from './describe/hole.ts';
 import { gasBodies } from './describe/gasBodies.ts';
 import { kitItems } from './describe/kit.ts';
 import { standOf } from './describe/stand.ts';
 import { nothingShown, type SceneView, type Shown } from './describe/view.ts';
+import { workView } from './describe/work.ts';
 import { workpieceItems } from './describe/workpiece.ts';
 import type { ShapeSpec } from './pieces/part.ts';
 
@@ -18,18 +22,24 @@ export function describe(rig: RigState, shown: Shown = nothingShown): SceneView 
   const { mainNps, teeSize } = rig.job.workpiece;
   const spec: ShapeSpec = { mainNps, teeSize };
   const stand = standOf(rig);
+  const fluid = fluidViews(rig, stand, shown);
+  const topZM = stand.topZM ?? stand.geometry.plugTopZM;
   return {
     items: [...workpieceItems(rig, stand, spec), ...kitItems(rig, stand, spec, shown)],
     chains: chainViews(rig, stand),
     cables: cableViews(rig, stand),
     gas: shown.gas ? gasBodies(rig, stand, shown.gas.cells) : [],
     flows: shown.gas ? flowViews(rig, stand, shown.gas.links) : [],
-    fluid: fluidViews(rig, stand, shown),
-    hole: { depthM: rig.job.site.holeDepthM, floorZM: holeFloorZM(rig) },
+    fluid,
+    details: detailViews(rig, stand, shown, fluid),
+    hole: holeView(rig, stand),
     marks: {
-      topZM: stand.topZM ?? stand.geometry.plugTopZM,
+      topZM,
+      highestZM: stand.rodZM === null ? topZM : stand.rodZM + pieces.rod.dims().lengthM + 0.06,
       bossZM: stand.geometry.bossZM,
       ballZM: stand.ballZM,
+      boreFloorZM: stand.geometry.couplingTopZM,
     },
+    work: workView(rig, stand, shown.doing),
   };
 }

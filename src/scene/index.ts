@@ -6,13 +6,16 @@ export type {
   CableView,
   CellGas,
   ChainView,
+  DetailView,
   FlowView,
   FluidView,
+  HoleView,
   GasView,
   ItemView,
   LinkGas,
   SceneView,
   Shown,
+  WorkView,
 } from './describe/view.ts';
 export { shownOf, type GasTruth } from './shown.ts';
 export type { Intent } from './intents.ts';
@@ -20,7 +23,7 @@ export { gripOf, readDrag, type Grip } from './intents.ts';
 export { bubblesPerS, BUBBLES_FROM_MOL_PER_S, dotsAt, particlesPerS } from './particles.ts';
 export { palettes, type Theme } from './palette.ts';
 export { gasColour, legend, SCALE_TOP_GAUGE_PA, type LegendStop } from './pressureScale.ts';
-export { viewNames, viewpoint, type ViewName } from './views.ts';
+export { viewNames, viewpoint, type ViewName, type Viewpoint } from './views.ts';
 export { shapes } from './pieces/index.ts';
 export type { Part, ShapeSpec } from './pieces/part.ts';
 export { toGeometry } from './shape/geometry.ts';

@@ -1,5 +1,6 @@
-import type { RigState } from '../core/rig/index.ts';
+import type { Action, RigState } from '../core/rig/index.ts';
 import type { Readings, RunState } from '../core/run/index.ts';
+import { hasPlace } from './describe/work.ts';
 import type { CellGas, LinkGas, Shown } from './describe/view.ts';
 
 /** What is true of the gas now, as the run tells it; shown in practice alone. */
@@ -19,7 +20,7 @@ const WET_S = 120;
 
 /** What the picture may show of a run: instruments and fluid always, the gas itself only where truth is given. */
 export function shownOf(run: RunState, readings: Readings | null, truth: GasTruth | null): Shown {
-  return { readings, gas: truth ? gasOf(run, truth) : null, fluid: fluidOf(run) };
+  return { readings, gas: truth ? gasOf(run, truth) : null, fluid: fluidOf(run), doing: doingOf(run) };
 }
 
 function gasOf(run: RunState, truth: GasTruth): NonNullable<Shown['gas']> {
@@ -43,6 +44,15 @@ function gasOf(run: RunState, truth: GasTruth): NonNullable<Shown['gas']> {
 
 const mainGaugePa = (rig: RigState): number =>
   rig.site.mainIsolated ? 0 : rig.job.system.mainPressureGaugePa;
+
+/** The last thing done that has a place on the rig. */
+function doingOf(run: RunState): Action | null {
+  for (let i = run.facts.length - 1; i >= 0; i -= 1) {
+    const fact = run.facts[i];
+    if (fact.fact === 'done' && hasPlace(fact.action)) return fact.action;
+  }
+  return null;
+}
 
 /** Each place once, by what was last seen there, for as long as the fluid is wet. */
 function fluidOf(run: RunState): Shown['fluid'] {

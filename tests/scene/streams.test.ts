@@ -63,6 +63,7 @@ group('gas in the picture', () => {
   const shown: Shown = {
     readings: null,
     fluid: [],
+    doing: null,
     gas: {
       cells: [
         { id: 'main', gaugePa: 241316, gasFraction: 1 },

@@ -4,6 +4,7 @@ import { COCK_REACH_M } from '../pieces/cock.ts';
 import { BLEED_AT_M } from '../pieces/rodBarrel.ts';
 import { cutAtM } from '../pieces/serviceLine.ts';
 import type { Vec3 } from '../shape/solid.ts';
+import { holeFloorZM } from './hole.ts';
 import { leaned, type Stand } from './stand.ts';
 import type { CableView } from './view.ts';
 
@@ -46,9 +47,6 @@ export function hosePath(rig: RigState, stand: Stand): Vec3[] | null {
   return smooth([start, leaned(stand, 0, outlet.yM + 0.02, outlet.zM), ...through]);
 }
 
-/** Floor of the hole: a hand's width and a half below the main (assumed). */
-export const holeFloorZM = (rig: RigState): number => -pieces.main.dims(rig.job.workpiece.mainNps).odM - 0.22;
-
 export function cableViews(rig: RigState, stand: Stand): CableView[] {
   const cables: CableView[] = [];
   const hose = hosePath(rig, stand);
@@ -76,8 +74,8 @@ function smooth(points: readonly Vec3[]): Vec3[] {
   const at = (i: number) => points[Math.max(0, Math.min(points.length - 1, i))];
   for (let i = 0; i + 1 < points.length; i++) {
     const [a, b, c, d] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
-    for (let s = 0; s < 6; s++) {
-      const t = s / 6;
+    for (let s = 0; s < 12; s++) {
+      const t = s / 12;
       const along = (k: 0 | 1 | 2) =>
         0.5 *
         (2 * b[k] +

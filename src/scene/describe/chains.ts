@@ -1,6 +1,7 @@
 import { cradleSizes, pieces } from '../../core/catalogue/index.ts';
 import type { RigState } from '../../core/rig/index.ts';
 import { ARM_UNDERSIDE_M } from '../pieces/saddle.ts';
+import { holeFloorZM } from './hole.ts';
 import type { Stand } from './stand.ts';
 import type { ChainView } from './view.ts';
 
@@ -21,6 +22,7 @@ export function chainViews(rig: RigState, stand: Stand): ChainView[] {
       index,
       xM: index === 0 ? saddle.chainHalfSpanM : -saddle.chainHalfSpanM,
       hooked: chain.hooked,
+      floorZM: holeFloorZM(rig),
       radiusM: bearing + linkWidthM * 0.36,
       centreZM: -mainR,
       armZM: (stand.seatZM ?? 0) + ARM_UNDERSIDE_M,

@@ -8,12 +8,17 @@ import type { FluidView, Shown } from './view.ts';
 /** Where leak-detection fluid was brushed on, as a level ring round a joint. */
 export function fluidViews(rig: RigState, stand: Stand, shown: Shown): FluidView[] {
   return shown.fluid.flatMap(({ at, gasMolPerS }) => {
-    const ring = ringOf(rig, stand, at);
+    const ring = fluidRing(rig, stand, at);
     return ring ? [{ at, gasMolPerS, centre: ring.centre, radiusM: ring.radiusM }] : [];
   });
 }
 
-function ringOf(rig: RigState, stand: Stand, at: LeakPlace): { centre: Vec3; radiusM: number } | null {
+/** The ring of a joint that fluid is brushed on; null while that joint does not exist. */
+export function fluidRing(
+  rig: RigState,
+  stand: Stand,
+  at: LeakPlace,
+): { centre: Vec3; radiusM: number } | null {
   const { teeSize } = rig.job.workpiece;
   const { geometry: g } = stand;
   const lift = rig.tee.turnsBack * stand.pitchM;

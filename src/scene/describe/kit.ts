@@ -2,6 +2,7 @@ import { pieces, type PieceKind } from '../../core/catalogue/index.ts';
 import type { RigState } from '../../core/rig/index.ts';
 import type { ShapeSpec } from '../pieces/part.ts';
 import { DIAL_SWEEP_RAD } from '../pieces/testHead.ts';
+import { gaugeRingAt } from './details.ts';
 import { leaned, type Stand } from './stand.ts';
 import type { ItemView, Shown } from './view.ts';
 import { rodTurns, sized, stopperZM } from './workpiece.ts';
@@ -26,6 +27,7 @@ export function kitItems(rig: RigState, stand: Stand, spec: ShapeSpec, shown: Sh
     ...standingItems(rig, stand, spec, shown),
     ...rodItems(rig, stand, spec),
     ...stopperItems(rig, stand, spec),
+    ...triedItems(rig, stand, spec, shown),
   ];
 }
 
@@ -111,6 +113,13 @@ function rodItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] {
     items.push(on(collar?.id ?? 'depthCollar', 'depthCollar', zM, spec));
   }
   return items;
+}
+
+function triedItems(rig: RigState, stand: Stand, spec: ShapeSpec, shown: Shown): ItemView[] {
+  const ring = Object.values(rig.kit).find((p) => p.kind === 'gaugeRing');
+  const position = gaugeRingAt(rig, stand);
+  if (shown.doing?.kind !== 'gaugeRing.try' || ring === undefined || position === null) return [];
+  return [{ id: ring.id, kind: 'gaugeRing', spec, position, ...still }];
 }
 
 function stopperItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] {

@@ -1,7 +1,8 @@
 import type { PieceKind } from '../../core/catalogue/index.ts';
-import type { LeakPlace } from '../../core/rig/index.ts';
+import type { Action, LeakPlace } from '../../core/rig/index.ts';
 import type { Readings } from '../../core/run/index.ts';
 import type { Joint, ShapeSpec, Stuff } from '../pieces/part.ts';
+import type { DetailShape } from '../shape/detail.ts';
 import type { Vec3 } from '../shape/solid.ts';
 
 /** Where one piece stands. World: x along the main, y along the service, z up from the main's crown; m. */
@@ -25,6 +26,8 @@ export interface ChainView {
   /** Plane it lies in, m along the main. */
   readonly xM: number;
   readonly hooked: boolean;
+  /** Where an unhooked end lies, m. */
+  readonly floorZM: number;
   /** Radius its links run on, and that circle's centre below the crown, m. */
   readonly radiusM: number;
   readonly centreZM: number;
@@ -73,16 +76,58 @@ export interface FluidView {
   readonly gasMolPerS: number;
 }
 
+/** The hole in the ground, the pipes that come through its walls, and what makes it safe to stand in. */
+export interface HoleView {
+  readonly depthM: number;
+  readonly floorZM: number;
+  readonly main: { readonly radiusM: number; readonly zM: number };
+  readonly service: { readonly radiusM: number; readonly zM: number };
+  readonly ladder: boolean;
+  readonly shoring: boolean;
+}
+
+/** A small thing that is no piece: where it is, what of, and its form. */
+export interface DetailView {
+  readonly id: string;
+  readonly stuff: Stuff;
+  readonly cut: boolean;
+  readonly position: Vec3;
+  /** Turned about its own upright axis, turns, positive clockwise seen from above. */
+  readonly turns: number;
+  readonly form: DetailShape;
+}
+
+/** Where the hands are at work: what is to be looked at, and how. */
+export interface WorkView {
+  readonly target: Vec3;
+  /** Height that must be in the picture, m. */
+  readonly tallM: number;
+  /** In section; whole, as a crew sees it; or down the bore through the sight cap. */
+  readonly as: 'section' | 'whole' | 'sightCap';
+  /** Direction to look from, where the usual one would not show it. */
+  readonly eye?: Vec3;
+}
+
 export interface SceneView {
   readonly items: readonly ItemView[];
   readonly chains: readonly ChainView[];
   readonly cables: readonly CableView[];
+  readonly details: readonly DetailView[];
   readonly gas: readonly GasView[];
   readonly flows: readonly FlowView[];
   readonly fluid: readonly FluidView[];
-  readonly hole: { readonly depthM: number; readonly floorZM: number };
+  readonly hole: HoleView;
   /** What the named views are aimed at, m. */
-  readonly marks: { readonly topZM: number; readonly bossZM: number; readonly ballZM: number | null };
+  readonly marks: {
+    /** Top of the stack, and of all that stands or slides above it. */
+    readonly topZM: number;
+    readonly highestZM: number;
+    readonly bossZM: number;
+    readonly ballZM: number | null;
+    /** How far down the bore one looks. */
+    readonly boreFloorZM: number;
+  };
+  readonly work: WorkView | null;
 }
 
 /** State of one cell of gas. */
@@ -104,6 +149,8 @@ export interface Shown {
   readonly readings: Pick<Readings, 'headGaugePa'> | null;
   readonly gas: { readonly cells: readonly CellGas[]; readonly links: readonly LinkGas[] } | null;
   readonly fluid: readonly { readonly at: LeakPlace; readonly gasMolPerS: number }[];
+  /** What the hands last did that has a place on the rig. */
+  readonly doing: Action | null;
 }
 
-export const nothingShown: Shown = { readings: null, gas: null, fluid: [] };
+export const nothingShown: Shown = { readings: null, gas: null, fluid: [], doing: null };

@@ -45,19 +45,19 @@ export function workpieceItems(rig: RigState, stand: Stand, spec: ShapeSpec): It
     items.push({
       id: 'topPlug',
       kind: 'topPlug',
-      spec,
+      spec: freely(spec, rig.plug.at === 'rod'),
       position: [0, 0, plug.zM],
       ...still,
       turns: plug.turns,
     });
   const keeper = keeperPlace(rig, stand);
   if (keeper && rig.keeper.piece !== null) {
-    const own = sized(rig, rig.keeper.piece, spec);
+    const own = freely(sized(rig, rig.keeper.piece, spec), rig.keeper.engagedTurns === 0);
     items.push({ id: rig.keeper.piece, kind: 'keeperPlug', spec: own, position: [0, 0, keeper.zM], ...still, turns: keeper.turns }); // prettier-ignore
   }
   const closing = closingPlace(rig, stand);
   if (closing && rig.closing.piece !== null) {
-    const own = sized(rig, rig.closing.piece, spec);
+    const own = freely(sized(rig, rig.closing.piece, spec), rig.closing.engagedTurns === 0);
     items.push({ id: rig.closing.piece, kind: 'closingPlug', spec: own, position: [0, 0, closing.zM], ...still, turns: closing.turns, tiltRad: rig.closing.crossed ? 0.04 : 0 }); // prettier-ignore
   }
   return items;
@@ -70,7 +70,11 @@ function serviceItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] 
     {
       id: 'serviceLine',
       kind: 'serviceLine',
-      spec: { ...spec, teeSize: rig.job.system.service.nps, variant: cut ? 'cut' : 'whole' },
+      spec: {
+        ...spec,
+        teeSize: rig.job.system.service.nps,
+        variant: rig.branch.cut === 'through' ? 'cut' : rig.branch.cut,
+      },
       position: [0, 0, axisZM],
       ...still,
     },
@@ -89,6 +93,9 @@ function serviceItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] 
   return items;
 }
 
+/** A thread out of its hole is drawn as a helix. */
+const freely = (spec: ShapeSpec, free: boolean): ShapeSpec => (free ? { ...spec, variant: 'free' } : spec);
+
 const serviceCapOf = (rig: RigState): string =>
   Object.values(rig.kit).find((p) => p.kind === 'serviceCap' && p.where === 'rig')?.id ?? 'serviceCap';
 
@@ -98,7 +105,7 @@ interface Place {
 }
 
 /** Branch axis of the tee and how far it is turned; null once it is out of the hole's picture. */
-function teePlace(rig: RigState, stand: Stand): { axisZM: number; turns: number } | null {
+export function teePlace(rig: RigState, stand: Stand): { axisZM: number; turns: number } | null {
   const { geometry, pitchM, tipZM } = stand;
   if (rig.tee.at === 'coupling') {
     return { axisZM: geometry.portAxisZM + rig.tee.turnsBack * pitchM, turns: -rig.tee.turnsBack };

@@ -18,13 +18,15 @@ CameraControls.install({
 });
 
 const FIELD_DEG = 26;
+const NEAR_M = 0.05;
+const radians = (deg: number): number => (deg * Math.PI) / 180;
 
 /** The eye on its turntable. z is up. */
 export class Turntable {
-  readonly camera = new PerspectiveCamera(FIELD_DEG, 1, 0.01, 30);
+  readonly camera = new PerspectiveCamera(FIELD_DEG, 1, NEAR_M, 30);
   readonly #controls: CameraControls;
 
-  constructor(canvas: HTMLElement, onMove: () => void) {
+  constructor(canvas: HTMLElement, onMove: () => void, onTaken: () => void) {
     this.camera.up.set(0, 0, 1);
     this.camera.position.set(2, -0.6, 0.8);
     this.#controls = new CameraControls(this.camera, canvas);
@@ -37,6 +39,7 @@ export class Turntable {
     for (const event of ['controlstart', 'control', 'controlend', 'transitionstart', 'wake'] as const) {
       this.#controls.addEventListener(event, onMove);
     }
+    this.#controls.addEventListener('controlstart', onTaken);
   }
 
   /** @returns true while the eye is still moving */
@@ -52,10 +55,14 @@ export class Turntable {
   goTo(view: Viewpoint, smooth: boolean): void {
     const direction = new Vector3(...(view.eye as [number, number, number])).normalize();
     const target = new Vector3(...(view.target as [number, number, number]));
-    const half = Math.tan(((FIELD_DEG / 2) * Math.PI) / 180);
-    // Tall enough for the height asked for, and wide enough for half as much across.
-    const wide = Math.max(1, 0.62 / this.camera.aspect);
-    const eye = target.clone().addScaledVector(direction, (view.tallM * wide) / 2 / half);
+    // Both the height and the width asked for must be in the picture.
+    const tall = Math.max(view.tallM, view.wideM / this.camera.aspect);
+    // Down a bore one stands at its top and looks through a narrower glass instead of coming nearer.
+    const fromM = view.fromM ?? tall / 2 / Math.tan(radians(FIELD_DEG / 2));
+    const eye = target.clone().addScaledVector(direction, fromM);
+    this.camera.fov = view.fromM === undefined ? FIELD_DEG : (360 / Math.PI) * Math.atan(tall / 2 / fromM);
+    this.camera.near = view.fromM === undefined ? NEAR_M : 0.004;
+    this.camera.updateProjectionMatrix();
     void this.#controls.setLookAt(eye.x, eye.y, eye.z, target.x, target.y, target.z, smooth);
   }
 
@@ -82,9 +89,7 @@ export class Turntable {
 
   /** Size of a pixel at the point looked at, m, for a picture this many pixels high. */
   metresPerPixel(heightPx: number): number {
-    return (
-      (2 * this.#controls.distance * Math.tan(((FIELD_DEG / 2) * Math.PI) / 180)) / Math.max(1, heightPx)
-    );
+    return (2 * this.#controls.distance * Math.tan(radians(this.camera.fov / 2))) / Math.max(1, heightPx);
   }
 
   dispose(): void {

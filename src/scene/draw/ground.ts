@@ -1,16 +1,16 @@
 import { Group, Mesh } from 'three';
 import type { CableView, SceneView } from '../describe/view.ts';
 import { toGeometry } from '../shape/geometry.ts';
-import type { Point2 } from '../shape/polygon.ts';
-import { prism } from '../shape/prism.ts';
-import { alongX } from '../shape/solid.ts';
+import type { Stuff } from '../pieces/part.ts';
+import { pit } from '../shape/pit.ts';
+import type { Solid } from '../shape/solid.ts';
 import { sweep } from '../shape/sweep.ts';
+import { ladder, shoring } from '../shape/timber.ts';
 import type { Materials } from './materials.ts';
 
-/** Half length and half width of the hole's floor, m (assumed: 1.5 by 1.0). */
-const HALF_X_M = 0.55;
-const HALF_Y_M = 0.5;
-const THICK_M = 0.16;
+/** Half length and half width of the hole's floor (assumed: 1.5 by 1.0), how far its sides lean, the soil shown, m. */
+const WALLS = { halfXM: 0.75, halfYM: 0.5, slopeM: 0.05 };
+const WALL_M = 0.2;
 
 /** The hole in the ground, and the hose and cable that lie in it. */
 export class Ground {
@@ -18,24 +18,24 @@ export class Ground {
   readonly #materials: Materials;
   #holeKey = '';
   #cableKey = '';
-  #soil: Mesh | null = null;
+  readonly #hole = new Group();
   readonly #cables = new Group();
 
   constructor(materials: Materials) {
     this.#materials = materials;
-    this.root.add(this.#cables);
+    this.root.add(this.#hole, this.#cables);
   }
 
   sync(hole: SceneView['hole'], cables: readonly CableView[]): void {
-    const holeKey = `${hole.depthM} ${hole.floorZM}`;
+    const holeKey = JSON.stringify(hole);
     if (holeKey !== this.#holeKey) {
       this.#holeKey = holeKey;
-      this.#dig(hole.floorZM, hole.floorZM + hole.depthM);
+      this.#dig(hole);
     }
     const cableKey = JSON.stringify(cables);
     if (cableKey === this.#cableKey) return;
     this.#cableKey = cableKey;
-    this.#clearCables();
+    clear(this.#cables);
     for (const cable of cables) {
       const mesh = new Mesh(
         toGeometry(sweep(cable.path, cable.radiusM, { facets: 14 })),
@@ -47,39 +47,26 @@ export class Ground {
   }
 
   dispose(): void {
-    this.#soil?.geometry.dispose();
-    this.#clearCables();
+    clear(this.#hole);
+    clear(this.#cables);
   }
 
-  #dig(floorZM: number, gradeZM: number): void {
-    if (this.#soil) {
-      this.root.remove(this.#soil);
-      this.#soil.geometry.dispose();
-    }
-    const slope = 0.05;
-    const outer = HALF_Y_M + slope + THICK_M;
-    // Across the main, in (y, z): floor and two walls in one piece.
-    const profile: Point2[] = [
-      [-outer, floorZM - THICK_M * 0.6],
-      [outer, floorZM - THICK_M * 0.6],
-      [outer, gradeZM],
-      [HALF_Y_M + slope, gradeZM],
-      [HALF_Y_M, floorZM],
-      [-HALF_Y_M, floorZM],
-      [-HALF_Y_M - slope, gradeZM],
-      [-outer, gradeZM],
-    ];
-    const soil = new Mesh(
-      toGeometry(alongX(prism(profile, -HALF_X_M, HALF_X_M))),
-      this.#materials.part('soil', 1, true, false),
-    );
-    soil.userData = { id: 'hole', part: 'soil', cut: true };
-    this.#soil = soil;
-    this.root.add(soil);
+  #dig(hole: SceneView['hole']): void {
+    clear(this.#hole);
+    const walls = { ...WALLS, floorZM: hole.floorZM, gradeZM: hole.floorZM + hole.depthM };
+    this.#add('soil', 'soil', true, pit({ ...walls, wallM: WALL_M, main: hole.main, service: hole.service }));
+    if (hole.ladder) this.#add('ladder', 'wood', false, ladder(walls));
+    if (hole.shoring) this.#add('shoring', 'wood', true, shoring(walls));
   }
 
-  #clearCables(): void {
-    for (const child of this.#cables.children) if (child instanceof Mesh) child.geometry.dispose();
-    this.#cables.clear();
+  #add(part: string, stuff: Stuff, cut: boolean, body: Solid): void {
+    const mesh = new Mesh(toGeometry(body), this.#materials.part(stuff, 1, cut, false));
+    mesh.userData = { id: 'hole', part, cut };
+    this.#hole.add(mesh);
   }
+}
+
+function clear(group: Group): void {
+  for (const child of group.children) if (child instanceof Mesh) child.geometry.dispose();
+  group.clear();
 }

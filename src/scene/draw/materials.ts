@@ -15,6 +15,8 @@ export interface SharedUniforms {
   readonly spacingM: { value: number };
   readonly rims: { value: number };
   readonly pixelsPerM: { value: number };
+  /** 1 while one looks down the bore: no light but a lamp at the eye. */
+  readonly lamp: { value: number };
 }
 
 /** One material for each stuff, direction of hatching, and whether it is cut or chosen; made when first asked for. */
@@ -25,6 +27,7 @@ export class Materials {
     spacingM: { value: 0.004 },
     rims: { value: 1 },
     pixelsPerM: { value: 1000 },
+    lamp: { value: 0 },
   };
   readonly gas: ShaderMaterial;
   readonly dots: ShaderMaterial;
@@ -67,6 +70,7 @@ export class Materials {
         uCut: cut ? this.shared.on : this.#never,
         uSpacing: this.shared.spacingM,
         uRims: this.shared.rims,
+        uLamp: this.shared.lamp,
         uSlant: { value: slant },
         uPattern: { value: 0 },
         uSkin: { value: new Color() },

@@ -33,6 +33,7 @@ uniform float uPattern;
 uniform float uSlant;
 uniform float uSpacing;
 uniform float uRims;
+uniform float uLamp;
 varying vec3 vRim;
 varying vec3 vWorld;
 varying vec3 vNormal3;
@@ -78,6 +79,16 @@ void main() {
   } else {
     vec3 n = normalize(vNormal3) * (gl_FrontFacing ? 1.0 : -1.0);
     vec3 toEye = normalize(cameraPosition - vWorld);
+    if (uLamp > 0.5) {
+      float far = distance(cameraPosition, vWorld);
+      float fall = 1.35 / (1.0 + 14.0 * far * far);
+      float lit = pow(max(dot(n, toEye), 0.0), 0.8);
+      colour = uSkin * (0.03 + 1.15 * lit * fall);
+      colour += vec3(1.0, 0.96, 0.86) * 0.3 * pow(max(dot(n, toEye), 0.0), 24.0) * fall;
+      gl_FragColor = vec4(colour, 1.0);
+      #include <colorspace_fragment>
+      return;
+    }
     float sky = 0.62 + 0.2 * n.z;
     float key = max(dot(n, normalize(vec3(0.55, -0.45, 0.7))), 0.0);
     float facing = max(dot(n, toEye), 0.0);

@@ -1,6 +1,7 @@
 import { pieces } from '../../core/catalogue/index.ts';
-import { lathe, ring } from '../shape/lathe.ts';
-import { acrossFlats } from '../shape/polygon.ts';
+import { helix } from '../shape/helix.ts';
+import { ring } from '../shape/lathe.ts';
+import { acrossFlats, circle } from '../shape/polygon.ts';
 import { prism } from '../shape/prism.ts';
 import { join, moved, type Vec3 } from '../shape/solid.ts';
 import { sweep } from '../shape/sweep.ts';
@@ -10,8 +11,8 @@ import { HAIR, type PieceShape } from './part.ts';
 export const EYE_BELOW_ARM_M = 0.078;
 
 /**
- * The parts a chain is drawn from, each placed many times: a link along z, and the two parts of a tensioner with its
- * origin at the arm's underside, hanging down.
+ * The parts a chain is drawn from, each placed many times: a link along z, and the screws and body of a tensioner with
+ * its origin at the arm's underside, hanging down. The upper screw is right-handed, the lower left-handed.
  */
 export const chain: PieceShape = () => {
   const d = pieces.chain.dims();
@@ -20,37 +21,28 @@ export const chain: PieceShape = () => {
   const bodyTop = -0.013;
   const bodyLow = bodyTop - d.tensionerBodyLengthM;
   const nut = prism(acrossFlats(6, d.tensionerAcrossFlatsM), arm + 0.0031, arm + 0.0131);
-  const ends = join(
+  const pitchM = d.advancePerTurnM / 2;
+  const thread = { pitchM, crestM: () => screw, grooveM: 0.62 * pitchM, facets: 14 };
+  // Both screws reach well into the body, so that threads show as it draws them together or lets them go.
+  const upper = join(
     nut,
     ring(screw + HAIR, 0.014, arm + 0.0002, arm + 0.003, 20),
-    lathe(
-      [
-        [0, bodyTop + HAIR],
-        [screw, bodyTop + HAIR],
-        [screw, arm + 0.003],
-        [0, arm + 0.003],
-      ],
-      { facets: 14 },
-    ),
-    lathe(
-      [
-        [0, bodyLow - HAIR],
-        [screw, bodyLow - HAIR],
-        [screw, bodyLow - 0.011],
-        [0, bodyLow - 0.011],
-      ],
-      { facets: 14 },
-    ),
-    moved(eye(), [0, 0, bodyLow - 0.011 - 0.0102]),
+    helix({ ...thread, lowM: bodyTop - 0.012, highM: arm + 0.003 }),
+  );
+  const eyeZ = bodyLow - 0.011 - 0.0102;
+  const lower = join(
+    helix({ ...thread, lowM: bodyLow - 0.011, highM: bodyLow + 0.014, leftHand: true }),
+    moved(eye(), [0, 0, eyeZ]),
   );
   return [
     { name: 'link', stuff: 'steel', cut: true, body: link(d.linkPitchM, d.linkWidthM, d.linkWireM / 2) },
-    { name: 'ends', stuff: 'bright', cut: true, body: ends },
+    { name: 'upperScrew', stuff: 'bright', cut: true, body: upper },
+    { name: 'lowerScrew', stuff: 'bright', cut: true, body: lower },
     {
       name: 'tensioner',
       stuff: 'paint',
       cut: true,
-      body: prism(acrossFlats(6, d.tensionerAcrossFlatsM), bodyLow, bodyTop),
+      body: prism(acrossFlats(6, d.tensionerAcrossFlatsM), bodyLow, bodyTop, [circle(screw + HAIR, 20)]),
     },
   ];
 };

@@ -3,7 +3,7 @@ import { lathe, ring, type RZ } from '../shape/lathe.ts';
 import { ported, type RunRow } from '../shape/ported.ts';
 import { alongX, alongY, join, moved, turned, upsideDown } from '../shape/solid.ts';
 import { box } from '../shape/prism.ts';
-import { HAIR, skirtBelow, spigotAbove, type Joint, type PieceShape } from './part.ts';
+import { HAIR, oRing, skirtBelow, spigotAbove, type Joint, type PieceShape } from './part.ts';
 
 /** The stem points to −y, away from the service. */
 const STEM_R = 0.011;
@@ -78,7 +78,8 @@ export const isolationValve: PieceShape = () => {
   const laid = alongYTurn(handle, -Math.PI / 2);
   return [
     { name: 'body', stuff: 'steel', cut: true, body: moved(turned(shell, Math.PI), [0, 0, c]) },
-    { name: 'seats', stuff: 'glass', cut: true, body: join(seats(1), seats(-1)) },
+    oRing(),
+    { name: 'seats', stuff: 'seal', cut: true, body: join(seats(1), seats(-1)) },
     { name: 'ball', stuff: 'bright', cut: true, body: moved(ballBody, [0, 0, c]), joint: turnAbout },
     { name: 'stem', stuff: 'bright', cut: false, body: moved(stem, [0, 0, c]), joint: turnAbout },
     { name: 'handle', stuff: 'paint', cut: false, body: moved(laid, [0, 0, c]), joint: turnAbout },

@@ -1,10 +1,25 @@
 import { rigJoint, type MainNps, type TeeSize } from '../../core/catalogue/index.ts';
-import type { RZ } from '../shape/lathe.ts';
+import { lathe, type RZ } from '../shape/lathe.ts';
 import type { Solid, Vec3 } from '../shape/solid.ts';
 
 /** What a part is made of: decides its colour, its hatching and nothing else. */
 export type Stuff =
-  'steel' | 'bright' | 'iron' | 'brass' | 'rubber' | 'glass' | 'paint' | 'dial' | 'soil' | 'weld';
+  | 'steel'
+  | 'bright'
+  | 'iron'
+  | 'brass'
+  | 'rubber'
+  | 'seal'
+  | 'glass'
+  | 'paint'
+  | 'marker'
+  | 'dial'
+  | 'soil'
+  | 'wood'
+  | 'coating'
+  | 'scale'
+  | 'tool'
+  | 'weld';
 
 /** A part that moves against its piece: turned about an axis, or slid along it, by a named parameter of the view. */
 export interface Joint {
@@ -56,9 +71,27 @@ const { boreM, spigotOdM, spigotLengthM, skirtOdM, bodyOdM } = rigJoint;
 const spigot = spigotOdM / 2 - HAIR;
 const skirtDepth = spigotLengthM - 0.001;
 
+/** Groove in the seat for its O-ring: radii and depth, m (assumed). */
+const GROOVE = { innerM: boreM / 2 + 0.0024, outerM: boreM / 2 + 0.0056, depthM: 0.0022 };
+
+/** The ring that seals the joint below a piece, lying in the groove of its seat and pressed flat on the spigot. */
+export const oRing = (): Part => {
+  const middle = (GROOVE.innerM + GROOVE.outerM) / 2;
+  const [wide, tall] = [(GROOVE.outerM - GROOVE.innerM) / 2 - HAIR, GROOVE.depthM / 2 - HAIR];
+  const round = Array.from({ length: 10 }, (_, i): RZ => {
+    const a = (2 * Math.PI * i) / 10;
+    return [middle + wide * Math.cos(a), GROOVE.depthM / 2 + tall * Math.sin(a)];
+  });
+  return { name: 'oRing', stuff: 'rubber', cut: true, body: lathe(round, { facets: 36 }) };
+};
+
 /** Underside of a piece that screws down over a spigot: from its bore, out and up to its body. Counter-clockwise. */
 export const skirtBelow = (bodyR = bodyOdM / 2): RZ[] => [
   [boreM / 2, 0],
+  [GROOVE.innerM, 0],
+  [GROOVE.innerM, GROOVE.depthM],
+  [GROOVE.outerM, GROOVE.depthM],
+  [GROOVE.outerM, 0],
   [spigotOdM / 2 + HAIR, 0],
   ...[...grooves(spigotOdM / 2 + HAIR, -skirtDepth, -0.004, 0.0009)].reverse(),
   [skirtOdM / 2 - 0.001, -skirtDepth],

@@ -3,7 +3,7 @@ import { lathe, ring } from '../shape/lathe.ts';
 import { acrossFlats, circle } from '../shape/polygon.ts';
 import { prism } from '../shape/prism.ts';
 import { cockParts } from './cock.ts';
-import { HAIR, skirtBelow, type PieceShape } from './part.ts';
+import { HAIR, oRing, skirtBelow, type PieceShape } from './part.ts';
 
 /** Height of the bleed cock above the seat. */
 export const BLEED_AT_M = 0.06;
@@ -34,6 +34,7 @@ export const rodBarrel: PieceShape = () => {
   const follower = ring(hole, box, neckTop - 0.006 + HAIR, neckTop, 24);
   return [
     { name: 'body', stuff: 'steel', cut: true, body },
+    oRing(),
     { name: 'packing', stuff: 'rubber', cut: true, body: packing },
     { name: 'follower', stuff: 'brass', cut: true, body: follower },
     { name: 'nut', stuff: 'brass', cut: true, body: nut },

@@ -1,7 +1,7 @@
 import { pieces } from '../../core/catalogue/index.ts';
 import { lathe, ring } from '../shape/lathe.ts';
 import { cockParts } from './cock.ts';
-import { HAIR, skirtBelow, type PieceShape } from './part.ts';
+import { HAIR, oRing, skirtBelow, type PieceShape } from './part.ts';
 
 /** Cap with a thick window held by a lip, and its own bleed. Origin on its seat. */
 export const sightCap: PieceShape = () => {
@@ -20,6 +20,7 @@ export const sightCap: PieceShape = () => {
   ]);
   return [
     { name: 'body', stuff: 'steel', cut: true, body },
+    oRing(),
     { name: 'window', stuff: 'glass', cut: true, body: ring(0, window, d.cavityM + HAIR, top, 40) },
     ...cockParts(0.049, 0.03, 'bleedRad', 1),
   ];

@@ -4,7 +4,7 @@ import { acrossFlats } from '../shape/polygon.ts';
 import { box, prism } from '../shape/prism.ts';
 import { alongX, alongY, join, moved, type Solid } from '../shape/solid.ts';
 import { cockParts } from './cock.ts';
-import { HAIR, skirtBelow, type PieceShape } from './part.ts';
+import { HAIR, oRing, skirtBelow, type PieceShape } from './part.ts';
 
 /** Sweep of the dial: three quarters of a turn, zero at lower left. */
 export const DIAL_SWEEP_RAD = 1.5 * Math.PI;
@@ -70,6 +70,7 @@ export const testHead: PieceShape = () => {
   );
   return [
     { name: 'body', stuff: 'brass', cut: true, body },
+    oRing(),
     { name: 'gauge', stuff: 'bright', cut: false, body: join(stem, caseBody) },
     { name: 'dial', stuff: 'dial', cut: false, body: join(face, dialTicks(dial, centre, front)) },
     {

@@ -2,7 +2,7 @@ import { pieces } from '../../core/catalogue/index.ts';
 import { lathe } from '../shape/lathe.ts';
 import { acrossFlats } from '../shape/polygon.ts';
 import { prism } from '../shape/prism.ts';
-import { HAIR, skirtBelow, type PieceShape } from './part.ts';
+import { HAIR, oRing, skirtBelow, type PieceShape } from './part.ts';
 
 /** Cap over the valve's spigot with a hexagon on it, origin on its seat. */
 export const valveCap: PieceShape = () => {
@@ -18,6 +18,7 @@ export const valveCap: PieceShape = () => {
   const hexagon = prism(acrossFlats(6, 0.05), heightM + HAIR, heightM + 0.018);
   return [
     { name: 'cap', stuff: 'brass', cut: true, body },
+    oRing(),
     { name: 'hexagon', stuff: 'brass', cut: true, body: hexagon },
   ];
 };

@@ -1,5 +1,7 @@
 import { TAPER_ON_DIAMETER, taperThreads, type ThreadNps } from '../../core/catalogue/index.ts';
+import { helix } from './helix.ts';
 import type { RZ } from './lathe.ts';
+import type { Solid } from './solid.ts';
 
 /** Depth to which threads are drawn, and the hair's breadth kept between male and female so bodies never overlap. */
 const GROOVE_M = 0.0006;
@@ -11,6 +13,13 @@ const CLEAR_M = 0.00001;
  */
 export function maleThread(nps: ThreadNps, bottomZM: number, topZM: number, faceZM: number): RZ[] {
   return rings(nps, bottomZM, topZM, faceZM, -1, madeUpRadius(nps));
+}
+
+/** The same thread as one helix, for a plug seen free of its hole. Its ends stand at the same heights. */
+export function maleHelix(nps: ThreadNps, bottomZM: number, topZM: number, faceZM: number): Solid {
+  const crestM = (z: number) => madeUpRadius(nps) - CLEAR_M + ((z - faceZM) * TAPER_ON_DIAMETER) / 2;
+  const { pitchM } = taperThreads[nps];
+  return helix({ lowM: bottomZM, highM: topZM, pitchM, crestM, grooveM: 1.4 * GROOVE_M, facets: 36 });
 }
 
 /** Points run upward; reverse them for the inside of a counter-clockwise profile. */

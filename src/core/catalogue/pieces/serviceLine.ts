@@ -8,6 +8,6 @@ export const serviceLine = {
   kind: 'serviceLine',
   sizedBy: 'tee',
   sizes: teeSizes,
-  dims: (size) => ({ odM: pipes[size].odM, idM: pipes[size].idM, shownLengthM: 0.55 }),
+  dims: (size) => ({ odM: pipes[size].odM, idM: pipes[size].idM, shownLengthM: 0.75 }),
   sources: { odM: B36, idM: B36, shownLengthM: ASSUMED },
 } satisfies PieceEntry<'tee', { odM: number; idM: number; shownLengthM: number }>;
