@@ -15,6 +15,16 @@ export { default as Gauge } from './instruments/Gauge.svelte';
 export { pieceOffers } from './kit/pieceOffers.ts';
 export { default as Instruments } from './instruments/Instruments.svelte';
 export { default as Order } from './order/Order.svelte';
-export { keepPreferences, preferences, showTheme, themeShown } from './preferences.svelte.ts';
+export { followLanguage, showLanguage } from './language.svelte.ts';
+export {
+  keepPreferences,
+  languageShown,
+  movesLess,
+  parsePreferences,
+  preferences,
+  rigChoices,
+  showPreferences,
+  themeShown,
+} from './preferences.svelte.ts';
 export { lastSaid } from './told.ts';
-export { clockFigure, momentFigure, tell, type WordKey } from './words/index.ts';
+export { clockFigure, exerciseWords, momentFigure, tell, type WordKey } from './words/index.ts';

@@ -1,31 +1,76 @@
-/** How this person likes to see things. Kept in this browser only; a run never depends on it. */
+import { languages, type Language } from '../text/index.ts';
+
+export const languageChoices = ['system', ...languages] as const;
+export const themeChoices = ['system', 'light', 'dark', 'contrast'] as const;
+export const unitChoices = ['us', 'si'] as const;
+export const motionChoices = ['system', 'less', 'full'] as const;
+export const qualityChoices = ['auto', 'full', 'plain'] as const;
+export const rigChoices = ['picture', 'both', 'words'] as const;
+/** Sizes of text, per cent of the browser's own. */
+export const textSizes = [100, 110, 125, 150] as const;
+
+/** How this person likes to see and hear things. Kept in this browser only; a run never depends on it. */
 export interface Preferences {
-  theme: 'system' | 'light' | 'dark';
-  units: 'us' | 'si';
+  language: (typeof languageChoices)[number];
+  theme: (typeof themeChoices)[number];
+  units: (typeof unitChoices)[number];
+  motion: (typeof motionChoices)[number];
+  textPercent: (typeof textSizes)[number];
+  quality: (typeof qualityChoices)[number];
   coach: boolean;
   sound: boolean;
+  /** Share of full loudness, 0 to 1. */
+  volume: number;
+  captions: boolean;
+  /** Single-key shortcuts. */
+  keys: boolean;
   /** How the rig is shown. */
-  rig: 'picture' | 'both' | 'words';
+  rig: (typeof rigChoices)[number];
 }
 
 const kept = 'stillmain.preferences';
-const usual: Preferences = { theme: 'system', units: 'us', coach: true, sound: false, rig: 'picture' };
+const usual: Preferences = {
+  language: 'system',
+  theme: 'system',
+  units: 'us',
+  motion: 'system',
+  textPercent: 100,
+  quality: 'auto',
+  coach: true,
+  sound: false,
+  volume: 0.7,
+  captions: true,
+  keys: true,
+  rig: 'picture',
+};
+
+/** Takes what was kept for what it is: anything not among the choices gives way to what is usual. */
+export function parsePreferences(found: unknown): Preferences {
+  const entries = new Map(typeof found === 'object' && found !== null ? Object.entries(found) : []);
+  const oneOf = <T>(name: string, choices: readonly T[], other: T): T =>
+    choices.find((choice) => choice === entries.get(name)) ?? other;
+  const onOff = (name: 'coach' | 'sound' | 'captions' | 'keys'): boolean =>
+    oneOf(name, [true, false], usual[name]);
+  const volume: unknown = entries.get('volume');
+  return {
+    language: oneOf('language', languageChoices, usual.language),
+    theme: oneOf('theme', themeChoices, usual.theme),
+    units: oneOf('units', unitChoices, usual.units),
+    motion: oneOf('motion', motionChoices, usual.motion),
+    textPercent: oneOf('textPercent', textSizes, usual.textPercent),
+    quality: oneOf('quality', qualityChoices, usual.quality),
+    coach: onOff('coach'),
+    sound: onOff('sound'),
+    volume: typeof volume === 'number' && volume >= 0 && volume <= 1 ? volume : usual.volume,
+    captions: onOff('captions'),
+    keys: onOff('keys'),
+    rig: oneOf('rig', rigChoices, usual.rig),
+  };
+}
 
 function readKept(): Preferences {
   try {
-    const found: unknown = JSON.parse(localStorage.getItem(kept) ?? '{}');
-    if (typeof found !== 'object' || found === null) return usual;
-    const entries = new Map(Object.entries(found));
-    const theme = entries.get('theme');
-    const units = entries.get('units');
-    const rig = entries.get('rig');
-    return {
-      theme: theme === 'light' || theme === 'dark' ? theme : 'system',
-      units: units === 'si' ? 'si' : 'us',
-      coach: entries.get('coach') !== false,
-      sound: entries.get('sound') === true,
-      rig: rig === 'both' || rig === 'words' ? rig : 'picture',
-    };
+    return parsePreferences(JSON.parse(localStorage.getItem(kept) ?? '{}'));
   } catch {
     return usual;
   }
@@ -41,17 +86,37 @@ export function keepPreferences(): void {
   } catch {
     return;
   } finally {
-    showTheme();
+    showPreferences();
   }
 }
 
 /** The theme that a choice comes to on this system. */
-export function themeShown(chosen: Preferences['theme']): 'light' | 'dark' {
+export function themeShown(chosen: Preferences['theme']): 'light' | 'dark' | 'contrast' {
   if (chosen !== 'system') return chosen;
+  if (matchMedia('(prefers-contrast: more)').matches) return 'contrast';
   return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
 }
 
-/** Puts the chosen theme, or the system's, on the document. */
-export function showTheme(): void {
-  document.documentElement.dataset.theme = themeShown(preferences.theme);
+/** True when movement is to be kept to what is needed, by choice or by the system. */
+export function movesLess(chosen: Preferences['motion']): boolean {
+  if (chosen !== 'system') return chosen === 'less';
+  return matchMedia('(prefers-reduced-motion: reduce)').matches;
+}
+
+/** The language that a choice comes to in this browser. */
+export function languageShown(chosen: Preferences['language'], asked: readonly string[]): Language {
+  if (chosen !== 'system') return chosen;
+  const first = asked
+    .map((tag) => tag.toLowerCase().split('-')[0])
+    .map((tag) => languages.find((language) => language === tag))
+    .find((language) => language !== undefined);
+  return first ?? 'en';
+}
+
+/** Puts theme, movement and size of text on the document. */
+export function showPreferences(): void {
+  const root = document.documentElement;
+  root.dataset.theme = themeShown(preferences.theme);
+  root.dataset.motion = movesLess(preferences.motion) ? 'less' : 'full';
+  root.style.fontSize = `${preferences.textPercent}%`;
 }

@@ -1,4 +1,4 @@
-import { english, unitsOf, voiceOf, type UnitSystem } from '../../text/index.ts';
+import { unitsOf, voiceOf, words, type UnitSystem } from '../../text/index.ts';
 import type { RunState } from '../../core/run/index.ts';
 import type { Grip } from './offer.ts';
 
@@ -6,7 +6,7 @@ import type { Grip } from './offer.ts';
 export function gripOf(run: RunState, system: UnitSystem, holdBack: boolean, watchS: number): Grip {
   return {
     run,
-    words: english,
+    words: words(),
     voice: voiceOf(run.scenario.job, system),
     units: unitsOf(system),
     holdBack,

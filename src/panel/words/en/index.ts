@@ -2,7 +2,17 @@ import { coach } from './coach.ts';
 import { hands } from './hands.ts';
 import { instruments } from './instruments.ts';
 import { pages } from './pages.ts';
+import { settings } from './settings.ts';
+import { sounds } from './sounds.ts';
 import { work } from './work.ts';
 
 /** Every word of the screens that is not about the rig itself; the rig's own words are the text catalogue's. */
-export const english = { ...pages, ...work, ...instruments, ...hands, ...coach } as const;
+export const english = {
+  ...pages,
+  ...work,
+  ...instruments,
+  ...hands,
+  ...coach,
+  ...settings,
+  ...sounds,
+} as const;

@@ -44,6 +44,9 @@ export const pages = {
   'home.col.state': 'State',
   'home.col.doing': 'What now',
   'home.working': 'in progress',
+  'home.verdict.pass': 'Pass',
+  'home.verdict.fail': 'Not passed',
+  'home.verdict.critical': 'Failed',
   'home.finished': '{verdict}, {score} of 100',
   'home.notKept': 'This browser keeps nothing for this page, so runs last only until it is closed: {why}',
 
@@ -53,12 +56,4 @@ export const pages = {
   'route.failed':
     'This part of the page could not be opened. Check the connection to where it is served from and try again.',
   'route.again': 'Try again',
-
-  'settings.theme': 'Theme',
-  'settings.theme.system': 'As the system',
-  'settings.theme.light': 'Light',
-  'settings.theme.dark': 'Dark',
-  'settings.units': 'Units',
-  'settings.units.us': 'US',
-  'settings.units.si': 'SI',
 } as const;

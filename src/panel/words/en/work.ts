@@ -1,6 +1,7 @@
 /** What the practice workplace and the debrief say around the rig. */
 export const work = {
   'work.title': 'Practice',
+  'work.alarms': 'Alarms',
   'work.places': 'Parts of this page',
   'work.lost': 'There is no exercise of that name here.',
   'work.runLost': 'That run is not kept in this browser.',
@@ -66,8 +67,11 @@ export const work = {
   'view.stack': 'Stack',
   'view.holeFromAbove': 'Hole from above',
   'view.sightCap': 'Through the sight cap',
+  'view.followTheWork': 'Where the work is',
   'picture.views': 'View',
   'picture.section': 'Section',
+  'picture.offset': '{n} mm',
+  'picture.degrees': '{n}°',
   'picture.none':
     'The picture needs WebGL, which this browser does not offer. The words beside it say all that it shows.',
   'log.title': 'What happened',

@@ -1,0 +1,12 @@
+import { coach } from './coach.ts';
+import { hands } from './hands.ts';
+import { instruments } from './instruments.ts';
+import { pages } from './pages.ts';
+import { settings } from './settings.ts';
+import { sounds } from './sounds.ts';
+import { work } from './work.ts';
+
+export { exercises } from './exercises.ts';
+
+/** Every word of the screens in Spanish. */
+export const spanish = { ...pages, ...work, ...instruments, ...hands, ...coach, ...settings, ...sounds };

@@ -1,0 +1,63 @@
+import type { pages as english } from '../en/pages.ts';
+
+/** What the start page, the frame and the cautions say. */
+export const pages: Readonly<Record<keyof typeof english, string>> = {
+  'app.name': 'Stillmain',
+  'app.skip': 'Ir a la página',
+  'app.home': 'Stillmain, página de inicio',
+  'caution.title': 'Lee esto primero',
+  'caution.trains': 'Este simulador entrena. No habilita a nadie para trabajos regulados.',
+  'caution.first':
+    'El procedimiento escrito de la empresa, las normas locales y la práctica con licencia van primero, siempre.',
+  'caution.numbers':
+    'Sus números vienen de fuentes publicadas donde las hay; muchos son supuestos. Ninguno es un ajuste de campo.',
+  'caution.short':
+    'Entrena, no habilita. El procedimiento escrito, las normas locales y la práctica con licencia van primero.',
+
+  'home.title': 'Ensaya el trabajo antes de que el gas sea de verdad.',
+  'home.what':
+    'Stillmain es un patio de prácticas para la cuadrilla que quita una te de servicio roscada de una tubería principal de acero con gas, sin dejar que sople. Tienes el equipo, las piezas, los manómetros y dos pares de manos. El gas se comporta como gas. Nada te impide hacer las cosas en mal orden, y cada punto de control pregunta si de verdad sabes lo que vas a firmar.',
+  'home.exercises': 'Ejercicios',
+  'home.start': 'Empezar el ejercicio',
+  'home.startNamed': 'Empezar el ejercicio: {title}',
+  'home.pressure': 'Principal según la orden',
+  'home.tee': 'Te',
+  'home.main': 'Tubería principal',
+  'home.holds': 'Puntos de control',
+  'home.cut': 'Se aprueba con',
+  'home.of100': '{n} de 100',
+  'home.nps': 'NPS {n}',
+  'home.runs': 'Prácticas en este navegador',
+  'home.noRuns':
+    'Todavía ninguna. Una práctica se guarda aquí desde su primera acción y resiste una recarga o un fallo hasta la última.',
+  'home.open': 'Abrir un archivo de práctica',
+  'home.openFailed': 'No se pudo abrir ese archivo: {why}',
+  'home.resume': 'Seguir',
+  'home.resumeNamed': 'Seguir con la práctica empezada el {when}',
+  'home.debrief': 'Repaso',
+  'home.debriefNamed': 'Repaso de la práctica empezada el {when}',
+  'home.remove': 'Borrar',
+  'home.removeNamed': 'Borrar la práctica empezada el {when}',
+  'home.removeSure': '¿Borrar esta práctica para siempre? Su registro no se puede recuperar.',
+  'home.removeYes': 'Borrar para siempre',
+  'home.removeNo': 'Conservarla',
+  'home.col.exercise': 'Ejercicio',
+  'home.col.begun': 'Empezada',
+  'home.col.reached': 'Reloj',
+  'home.col.state': 'Estado',
+  'home.col.doing': 'Qué hacer',
+  'home.working': 'en curso',
+  'home.verdict.pass': 'Aprobado',
+  'home.verdict.fail': 'No aprobado',
+  'home.verdict.critical': 'Suspenso',
+  'home.finished': '{verdict}, {score} de 100',
+  'home.notKept':
+    'Este navegador no guarda nada de esta página, así que las prácticas duran solo hasta cerrarla: {why}',
+
+  'route.lost': 'Aquí no hay ninguna página así.',
+  'route.back': 'Volver a la página de inicio',
+  'route.loading': 'Abriendo …',
+  'route.failed':
+    'No se pudo abrir esta parte de la página. Comprueba la conexión con el lugar que la sirve e inténtalo otra vez.',
+  'route.again': 'Intentar otra vez',
+};

@@ -1,0 +1,23 @@
+import type { Scenario } from '../../core/scenario/index.ts';
+import { exerciseIn } from './tell.ts';
+
+/** What an exercise says of itself. */
+export interface ExerciseWords {
+  readonly title: string;
+  readonly brief: string;
+  readonly operator: string;
+  readonly address: string;
+  /** The work order, line by line. */
+  readonly says: readonly string[];
+}
+
+/**
+ * An exercise in the language of the moment. One that did not come with the product, or was given another title,
+ * speaks in the words of whoever wrote it.
+ */
+export function exerciseWords(scenario: Scenario): ExerciseWords {
+  const { operator, address, says } = scenario.workOrder;
+  const written = { title: scenario.title, brief: scenario.brief, operator, address, says };
+  const known = exerciseIn(scenario.id);
+  return known === undefined || known.of !== scenario.title ? written : known;
+}
