@@ -1,9 +1,11 @@
 import { GAS_CONSTANT } from '../units/index.ts';
+import { type BlockMatrix, blockMatrix } from './blockMatrix.ts';
+import { type Elimination, planElimination } from './elimination.ts';
 import type { FlowAt, Mixture } from './flowAt.ts';
 import { isOneWay, linkLaw, type LinkLaw } from './linkLaw.ts';
-import { Matrix } from './matrix.ts';
 import type { Network } from './network.ts';
 import { nozzleCurve } from './nozzle.ts';
+import type { CurvePair } from './orificeFlow.ts';
 
 /** Numbers of one evaluation of all links, kept between evaluations only to spare memory. */
 export interface Flows {
@@ -28,7 +30,7 @@ export interface Scratch {
   flows: Flows;
   mixture: Mixture;
   flowAt: FlowAt;
-  matrix: Matrix;
+  matrix: BlockMatrix;
   /** Stage vectors of the cells (air and gas interleaved) and of the links, four each. */
   cellStages: Float64Array[];
   linkAirStages: Float64Array[];
@@ -51,7 +53,9 @@ export interface CompiledNetwork {
   readonly from: Int32Array;
   readonly to: Int32Array;
   readonly oneWay: Uint8Array;
+  readonly elimination: Elimination;
   readonly laws: readonly LinkLaw[];
+  readonly curves: CurvePair;
   /** R·T/V of every cell, Pa/mol. */
   readonly paPerMol: Float64Array;
   /** How fast the pressure of a node moves by itself, Pa/s; cells first, then boundaries. */
@@ -90,7 +94,7 @@ export function compile(network: Network): CompiledNetwork {
     from[index] = nodeOf(nodes, link.from);
     to[index] = nodeOf(nodes, link.to);
     oneWay[index] = isOneWay(link) ? 1 : 0;
-    laws.push(linkLaw(link, curves));
+    laws.push(linkLaw(link));
     linkIndex.set(link.id, index);
   });
   if (linkIndex.size !== linkCount) throw new RangeError('Two links have one name.');
@@ -103,7 +107,9 @@ export function compile(network: Network): CompiledNetwork {
     from,
     to,
     oneWay,
+    elimination: planElimination(cellCount, from, to),
     laws,
+    curves,
     paPerMol,
     rampPaPerS: Float64Array.from([
       ...network.cells.map(() => 0),
@@ -162,7 +168,7 @@ function roomFor(cells: number, nodes: number, links: number): Room {
       gasByTime: new Float64Array(links),
     },
     flowAt: { molPerS: 0, byFrom: 0, byTo: 0, byFraction: 0 },
-    matrix: new Matrix(2 * cells),
+    matrix: blockMatrix(cells),
     cellStages: four(2 * cells),
     linkAirStages: four(links),
     linkGasStages: four(links),

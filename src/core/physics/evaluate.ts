@@ -1,4 +1,5 @@
 import type { CompiledNetwork } from './compile.ts';
+import { flowThrough } from './linkLaw.ts';
 
 /** Lays pressures, fractions and totals of all places for a state (air and gas of each cell interleaved) at a time. */
 export function layPlaces(net: CompiledNetwork, state: Float64Array, atS: number): void {
@@ -37,6 +38,7 @@ export function chooseDonors(net: CompiledNetwork): void {
  */
 export function layFlows(net: CompiledNetwork, slopes: boolean): void {
   const { pressurePa, fraction, donors, flows, mixture, flowAt } = net.scratch;
+  const { from, to, laws, curves } = net;
   const airMass = net.network.air.molarMassKgPerMol;
   const airViscosity = net.network.air.viscosityPaS;
   for (let l = 0; l < net.linkCount; l += 1) {
@@ -44,7 +46,7 @@ export function layFlows(net: CompiledNetwork, slopes: boolean): void {
     mixture.fraction = x;
     mixture.molarMassKgPerMol = airMass + x * mixture.molarMassSlope;
     mixture.viscosityPaS = airViscosity + x * mixture.viscositySlope;
-    net.laws[l](pressurePa[net.from[l]], pressurePa[net.to[l]], mixture, flowAt);
+    flowThrough(laws[l], pressurePa[from[l]], pressurePa[to[l]], mixture, curves, slopes, flowAt);
     flows.gas[l] = flowAt.molPerS * x;
     flows.air[l] = flowAt.molPerS * (1 - x);
     if (!slopes) continue;

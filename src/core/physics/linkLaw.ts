@@ -2,11 +2,27 @@ import { constants } from '../catalogue/index.ts';
 import { type FlowAt, type Mixture, setStill, throttle, turnRound } from './flowAt.ts';
 import type { Law } from './network.ts';
 import { type CurvePair, orificeFlow } from './orificeFlow.ts';
-import { pipeFlow, pipeSize } from './pipeFlow.ts';
-import { slotFlow, slotSize } from './slotFlow.ts';
+import { pipeFlow, type PipeSize, pipeSize } from './pipeFlow.ts';
+import { slotFlow, type SlotSize, slotSize } from './slotFlow.ts';
 
-/** A law with its numbers laid out: writes the flow between two pressures, Pa absolute, and its slopes. */
-export type LinkLaw = (fromAbsPa: number, toAbsPa: number, mixture: Mixture, out: FlowAt) => void;
+/**
+ * A law with its numbers laid out. All of one shape, and one function for all of them: they are asked millions of
+ * times, and a call that may lead anywhere costs as much as the law.
+ */
+export interface LinkLaw {
+  readonly law: Law['law'];
+  readonly cdAM2: number;
+  /** Relief and check: drop at which it begins to lift, Pa. Regulator: pressure it is set to, Pa absolute. */
+  readonly setPa: number;
+  /** From there to full open, Pa. */
+  readonly spanPa: number;
+  readonly molPerS: number;
+  readonly slot: SlotSize;
+  readonly pipe: PipeSize;
+}
+
+const NO_SLOT: SlotSize = { cubeM3: 0, cdAM2: 0 };
+const NO_PIPE: PipeSize = pipeSize(1, 1, 1e-5, 0);
 
 /** True for the laws that only ever pass gas from `from` to `to`. */
 export function isOneWay(law: Law): boolean {
@@ -14,74 +30,128 @@ export function isOneWay(law: Law): boolean {
 }
 
 /** Lays a law out. Throws RangeError where a size is not a number or is negative. */
-export function linkLaw(law: Law, curves: CurvePair): LinkLaw {
-  for (const value of Object.values(law)) {
-    if (typeof value === 'number' && !(value >= 0))
-      throw new RangeError(`A ${law.law} cannot have ${value}.`);
-  }
+export function linkLaw(law: Law): LinkLaw {
+  const shape = (cdAM2: number, setPa = 0, spanPa = 0): LinkLaw => ({
+    law: law.law,
+    cdAM2: size(law, cdAM2),
+    setPa: size(law, setPa),
+    spanPa: Math.max(1, spanPa),
+    molPerS: law.law === 'source' ? size(law, law.molPerS) : 0,
+    slot:
+      law.law === 'slot'
+        ? slotSize(size(law, law.perimeterM), size(law, law.gapM), size(law, law.lengthM), size(law, law.cd))
+        : NO_SLOT,
+    pipe:
+      law.law === 'pipe'
+        ? pipeSize(
+            size(law, law.diameterM),
+            size(law, law.lengthM),
+            size(law, law.roughnessM),
+            size(law, law.lossK ?? 0),
+          )
+        : NO_PIPE,
+  });
   switch (law.law) {
     case 'orifice':
-      return bothWays((high, low, mixture, out) => orificeFlow(law.cdAM2, high, low, mixture, curves, out));
-    case 'slot': {
-      const size = slotSize(law.perimeterM, law.gapM, law.lengthM, law.cd);
-      return bothWays((high, low, mixture, out) => slotFlow(size, high, low, mixture, curves, out));
-    }
-    case 'pipe': {
-      const size = pipeSize(law.diameterM, law.lengthM, law.roughnessM, law.lossK ?? 0);
-      return bothWays((high, low, mixture, out) => pipeFlow(size, high, low, mixture, out));
-    }
+      return shape(law.cdAM2);
     case 'relief':
-      return lifting(law.cdAM2, law.setDropPa, law.fullDropPa, curves);
+      return shape(law.cdAM2, law.setDropPa, size(law, law.fullDropPa) - law.setDropPa);
     case 'check':
-      return lifting(law.cdAM2, 0, constants.checkSpringPa.value, curves);
+      return shape(law.cdAM2, 0, constants.checkSpringPa.value);
     case 'regulator':
-      return regulating(law.cdAM2, law.setAbsPa, law.bandPa, curves);
+      return shape(law.cdAM2, law.setAbsPa, size(law, law.bandPa));
+    case 'slot':
+    case 'pipe':
     case 'source':
-      return (_from, _to, _mixture, out) => {
-        setStill(out);
-        out.molPerS = law.molPerS;
-      };
+      return shape(0);
   }
 }
 
-function bothWays(law: LinkLaw): LinkLaw {
-  return (from, to, mixture, out) => {
-    if (from >= to) {
-      law(from, to, mixture, out);
+function size(law: Law, value: number): number {
+  if (!(value >= 0)) throw new RangeError(`A ${law.law} cannot have ${value}.`);
+  return value;
+}
+
+/** Lays the flow between two pressures, Pa absolute, into `out`, with its slopes if they are asked for. */
+export function flowThrough(
+  law: LinkLaw,
+  fromAbsPa: number,
+  toAbsPa: number,
+  mixture: Mixture,
+  curves: CurvePair,
+  slopes: boolean,
+  out: FlowAt,
+): void {
+  switch (law.law) {
+    case 'orifice':
+      if (fromAbsPa >= toAbsPa) orificeFlow(law.cdAM2, fromAbsPa, toAbsPa, mixture, curves, slopes, out);
+      else {
+        orificeFlow(law.cdAM2, toAbsPa, fromAbsPa, mixture, curves, slopes, out);
+        turnRound(out);
+      }
       return;
-    }
-    law(to, from, mixture, out);
-    turnRound(out);
-  };
+    case 'slot':
+      if (fromAbsPa >= toAbsPa) slotFlow(law.slot, fromAbsPa, toAbsPa, mixture, curves, slopes, out);
+      else {
+        slotFlow(law.slot, toAbsPa, fromAbsPa, mixture, curves, slopes, out);
+        turnRound(out);
+      }
+      return;
+    case 'pipe':
+      if (fromAbsPa >= toAbsPa) pipeFlow(law.pipe, fromAbsPa, toAbsPa, mixture, out);
+      else {
+        pipeFlow(law.pipe, toAbsPa, fromAbsPa, mixture, out);
+        turnRound(out);
+      }
+      return;
+    case 'relief':
+    case 'check':
+      lifting(law, fromAbsPa, toAbsPa, mixture, curves, out);
+      return;
+    case 'regulator':
+      regulating(law, fromAbsPa, toAbsPa, mixture, curves, out);
+      return;
+    case 'source':
+      setStill(out);
+      out.molPerS = law.molPerS;
+  }
 }
 
 /** One way, its opening a smooth step of the drop between two drops. */
-function lifting(cdAM2: number, setDropPa: number, fullDropPa: number, curves: CurvePair): LinkLaw {
-  const span = Math.max(1, fullDropPa - setDropPa);
-  return (from, to, mixture, out) => {
-    const lift = (from - to - setDropPa) / span;
-    if (!(lift > 0)) {
-      setStill(out);
-      return;
-    }
-    orificeFlow(cdAM2, from, to, mixture, curves, out);
-    if (lift >= 1) return;
-    const slope = (6 * lift * (1 - lift)) / span;
-    throttle(out, lift * lift * (3 - 2 * lift), slope, -slope);
-  };
+function lifting(
+  law: LinkLaw,
+  from: number,
+  to: number,
+  mixture: Mixture,
+  curves: CurvePair,
+  out: FlowAt,
+): void {
+  const lift = (from - to - law.setPa) / law.spanPa;
+  if (!(lift > 0)) {
+    setStill(out);
+    return;
+  }
+  orificeFlow(law.cdAM2, from, to, mixture, curves, true, out);
+  if (lift >= 1) return;
+  const slope = (6 * lift * (1 - lift)) / law.spanPa;
+  throttle(out, lift * lift * (3 - 2 * lift), slope, -slope);
 }
 
 /** One way, its opening a smooth step of how far the fed side has fallen below the setting. */
-function regulating(cdAM2: number, setAbsPa: number, bandPa: number, curves: CurvePair): LinkLaw {
-  const span = Math.max(1, bandPa);
-  return (from, to, mixture, out) => {
-    const call = (setAbsPa - to) / span;
-    if (!(call > 0) || from <= to) {
-      setStill(out);
-      return;
-    }
-    orificeFlow(cdAM2, from, to, mixture, curves, out);
-    if (call >= 1) return;
-    throttle(out, call * call * (3 - 2 * call), 0, (-6 * call * (1 - call)) / span);
-  };
+function regulating(
+  law: LinkLaw,
+  from: number,
+  to: number,
+  mixture: Mixture,
+  curves: CurvePair,
+  out: FlowAt,
+): void {
+  const call = (law.setPa - to) / law.spanPa;
+  if (!(call > 0) || from <= to) {
+    setStill(out);
+    return;
+  }
+  orificeFlow(law.cdAM2, from, to, mixture, curves, true, out);
+  if (call >= 1) return;
+  throttle(out, call * call * (3 - 2 * call), 0, (-6 * call * (1 - call)) / law.spanPa);
 }

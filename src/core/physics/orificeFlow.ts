@@ -8,8 +8,8 @@ export interface CurvePair {
 }
 
 /**
- * Molar flow of an opening from a higher to a lower pressure: CdA·p1·Ψ(1 − p2/p1)/√(M·R·T). Slopes are exact, byFrom
- * being by the higher pressure. A pressure at or below zero passes nothing.
+ * Molar flow of an opening from a higher to a lower pressure: CdA·p1·Ψ(1 − p2/p1)/√(M·R·T). Slopes, where asked for, are
+ * exact, byFrom being by the higher pressure. A pressure at or below zero passes nothing.
  */
 export function orificeFlow(
   cdAM2: number,
@@ -17,6 +17,7 @@ export function orificeFlow(
   lowAbsPa: number,
   mixture: Mixture,
   curves: CurvePair,
+  slopes: boolean,
   out: FlowAt,
 ): void {
   if (!(highAbsPa > 0) || highAbsPa < lowAbsPa) {
@@ -31,14 +32,15 @@ export function orificeFlow(
   const yAir = drop < air.chokeDrop ? drop : air.chokeDrop;
   const overAir = psiOverDrop(air.coefficients, yAir);
   const psiAir = yAir * overAir;
-  const slopeAir = drop < air.chokeDrop ? psiSlope(air.coefficients, yAir, overAir) : 0;
   const yGas = drop < gas.chokeDrop ? drop : gas.chokeDrop;
   const overGas = psiOverDrop(gas.coefficients, yGas);
   const psiGas = yGas * overGas;
-  const slopeGas = drop < gas.chokeDrop ? psiSlope(gas.coefficients, yGas, overGas) : 0;
   const psi = psiAir + x * (psiGas - psiAir);
-  const slope = slopeAir + x * (slopeGas - slopeAir);
   out.molPerS = scale * highAbsPa * psi;
+  if (!slopes) return;
+  const slopeAir = drop < air.chokeDrop ? psiSlope(air.coefficients, yAir, overAir) : 0;
+  const slopeGas = drop < gas.chokeDrop ? psiSlope(gas.coefficients, yGas, overGas) : 0;
+  const slope = slopeAir + x * (slopeGas - slopeAir);
   out.byFrom = scale * (psi + slope * ratio);
   out.byTo = -scale * slope;
   out.byFraction =

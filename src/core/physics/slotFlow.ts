@@ -25,24 +25,26 @@ export function slotFlow(
   lowAbsPa: number,
   mixture: Mixture,
   curves: CurvePair,
+  slopes: boolean,
   out: FlowAt,
 ): void {
-  orificeFlow(size.cdAM2, highAbsPa, lowAbsPa, mixture, curves, out);
+  orificeFlow(size.cdAM2, highAbsPa, lowAbsPa, mixture, curves, slopes, out);
   if (!(out.molPerS > 0)) {
-    stillSlopes(size, highAbsPa, mixture, out);
+    if (slopes) stillSlopes(size, highAbsPa, mixture, out);
     return;
   }
   const conductance = size.cubeM3 / (mixture.viscosityPaS * mixture.rt);
   const laminar = conductance * (highAbsPa - lowAbsPa) * (highAbsPa + lowAbsPa);
   const ratio = laminar / out.molPerS;
   const joined = 1 / Math.sqrt(1 + ratio * ratio);
+  out.molPerS = laminar * joined;
+  if (!slopes) return;
   const laminarShare = joined * joined * joined;
   const nozzleShare = laminarShare * ratio * ratio * ratio;
   out.byFrom = laminarShare * conductance * 2 * highAbsPa + nozzleShare * out.byFrom;
   out.byTo = -laminarShare * conductance * 2 * lowAbsPa + nozzleShare * out.byTo;
   out.byFraction =
     (-laminarShare * laminar * mixture.viscositySlope) / mixture.viscosityPaS + nozzleShare * out.byFraction;
-  out.molPerS = laminar * joined;
 }
 
 /** At no drop the flow is nothing and its slope is that of the two laws joined. */
