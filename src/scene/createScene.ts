@@ -1,4 +1,4 @@
-import { Color, Scene, WebGLRenderer } from 'three';
+import { Color, Scene, Vector3, WebGLRenderer } from 'three';
 import type { SceneView } from './describe/view.ts';
 import { Turntable } from './draw/camera.ts';
 import { Chains } from './draw/chains.ts';
@@ -10,8 +10,10 @@ import { Ground } from './draw/ground.ts';
 import { Items } from './draw/items.ts';
 import { linear, Materials } from './draw/materials.ts';
 import { pickAt, type Picked } from './draw/picker.ts';
+import { listenersOf } from './draw/listeners.ts';
 import type { Intent } from './intents.ts';
 import type { Theme } from './palette.ts';
+import type { Vec3 } from './shape/solid.ts';
 import { dotsAt } from './particles.ts';
 import { viewpoint, type ViewName, type Viewpoint } from './views.ts';
 
@@ -44,6 +46,7 @@ export interface RigScene {
   readonly setSection: (offsetM: number, angleRad: number) => void;
   /** Cut open, or whole as a crew sees it. */
   readonly setCut: (on: boolean) => void;
+  readonly setTier: (tier: Tier) => void;
   readonly setTheme: (theme: Theme) => void;
   readonly setReducedMotion: (on: boolean) => void;
   /** Mark a piece by its id, or none. */
@@ -54,6 +57,12 @@ export interface RigScene {
   readonly onTaken: (listener: (taken: boolean) => void) => () => void;
   readonly onIntent: (listener: (intent: Intent) => void) => () => void;
   /** A key that turns, shifts or nears the picture: true when it was one. Whoever owns the canvas hands keys in. */
+  /** Where points of the rig are on the canvas, CSS pixels from its corner. */
+  readonly project: (points: readonly Vec3[]) => { readonly x: number; readonly y: number }[];
+  /** Told after each frame: what is laid over the picture must move with it. */
+  readonly onFrame: (listener: () => void) => () => void;
+  /** Told when the driver takes the picture away, and when it gives it back. */
+  readonly onLost: (listener: (lost: boolean) => void) => () => void;
   readonly nudge: (key: string, shift?: boolean) => boolean;
   readonly resize: (width: number, height: number) => void;
   readonly stats: () => SceneStats;
@@ -84,7 +93,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   const dots = new Dots(materials);
   scene.add(ground.root, items.root, chains.root, details.root, gas.root, dots.points);
 
-  const wanted = options.tier ?? 'auto';
+  let wanted = options.tier ?? 'auto';
   let tier: 'full' | 'plain' = wanted === 'full' ? 'full' : 'plain';
   let still = options.reducedMotion ?? false;
   let cut = true;
@@ -95,18 +104,21 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   let viewName: ViewName = 'followTheWork';
   let sectionRad = 0;
   let frames = 0;
+  let measured = 0;
   let shownDots = 0;
   let lastFrameMs = 0;
   let pending = 0;
   let lastS = 0;
   let clockS = 0;
   let size = { width: 1, height: 1 };
-  const listeners = new Set<(intent: Intent) => void>();
-  const eyeListeners = new Set<(taken: boolean) => void>();
+  const listeners = listenersOf<Intent>();
+  const frameListeners = listenersOf<undefined>();
+  const lostListeners = listenersOf<boolean>();
+  const eyeListeners = listenersOf<boolean>();
   const take = (now: boolean) => {
     if (now === taken) return;
     taken = now;
-    eyeListeners.forEach((listener) => listener(now));
+    eyeListeners.tell(now);
   };
   const turntable = new Turntable(
     canvas,
@@ -157,9 +169,9 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     const before = performance.now();
     renderer.render(scene, turntable.camera);
     frames++;
-    if (wanted === 'auto' && frames <= 2) {
-      measure(before);
-    } else lastFrameMs = performance.now() - before;
+    if (wanted === 'auto' && measured < 2 && view !== null) measure(before);
+    else lastFrameMs = performance.now() - before;
+    frameListeners.tell(undefined);
     if (moving || (flowing && !still)) invalidate();
   };
 
@@ -167,7 +179,8 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   const measure = (before: number) => {
     renderer.getContext().readPixels(0, 0, 1, 1, 0x1908, 0x1401, new Uint8Array(4));
     lastFrameMs = performance.now() - before;
-    if (frames === 1) invalidate();
+    measured++;
+    if (measured === 1) invalidate();
     else if (lastFrameMs < PLAIN_ABOVE_MS) {
       tier = 'full';
       fit();
@@ -200,7 +213,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     kindOf: (id) =>
       view?.items.find((i) => i.id === id)?.kind ?? (view?.chains.some((c) => c.id === id) ? 'chain' : ''),
     metresPerPixel: () => turntable.metresPerPixel(size.height),
-    emit: (intent) => listeners.forEach((listener) => listener(intent)),
+    emit: listeners.tell,
   });
 
   /** Go where the chosen view looks, unless it is looked at already or the user has turned the picture. */
@@ -218,7 +231,13 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   };
 
   // The driver may take the picture away and give it back; what was uploaded is uploaded again.
-  canvas.addEventListener('webglcontextrestored', invalidate);
+  const lose = () => lostListeners.tell(true);
+  const regain = () => {
+    lostListeners.tell(false);
+    fit();
+  };
+  canvas.addEventListener('webglcontextlost', lose);
+  canvas.addEventListener('webglcontextrestored', regain);
   fit();
   return {
     sync: (next) => {
@@ -251,6 +270,12 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       cut = on;
       settle();
     },
+    setTier: (next) => {
+      wanted = next;
+      measured = 0;
+      tier = next === 'full' ? 'full' : 'plain';
+      fit();
+    },
     setTheme: (theme) => {
       materials.setTheme(theme);
       gas.repaint();
@@ -269,14 +294,15 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       const found = place(box.left + x, box.top + y);
       return found ? targetOf(found) : null;
     },
-    onIntent: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    onTaken: (listener) => {
-      eyeListeners.add(listener);
-      return () => eyeListeners.delete(listener);
-    },
+    onIntent: listeners.add,
+    onTaken: eyeListeners.add,
+    onFrame: frameListeners.add,
+    onLost: lostListeners.add,
+    project: (points) =>
+      points.map((p) => {
+        const seen = new Vector3(...(p as [number, number, number])).project(turntable.camera);
+        return { x: ((seen.x + 1) / 2) * size.width, y: ((1 - seen.y) / 2) * size.height };
+      }),
     nudge,
     resize: (width, height) => {
       size = { width: Math.max(1, width), height: Math.max(1, height) };
@@ -294,9 +320,10 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     }),
     dispose: () => {
       cancelAnimationFrame(pending);
-      canvas.removeEventListener('webglcontextrestored', invalidate);
+      canvas.removeEventListener('webglcontextlost', lose);
+      canvas.removeEventListener('webglcontextrestored', regain);
       stopListening();
-      listeners.clear();
+      for (const told of [listeners, frameListeners, lostListeners, eyeListeners]) told.clear();
       turntable.dispose();
       for (const part of [items, chains, details, ground, gas, dots, materials]) part.dispose();
       renderer.dispose();

@@ -8,6 +8,7 @@ import { fluidViews } from './describe/fluid.ts';
 import { holeView } from './describe/hole.ts';
 import { gasBodies } from './describe/gasBodies.ts';
 import { kitItems } from './describe/kit.ts';
+import { sizeViews } from './describe/sizes.ts';
 import { standOf } from './describe/stand.ts';
 import { nothingShown, type SceneView, type Shown } from './describe/view.ts';
 import { workView } from './describe/work.ts';
@@ -40,6 +41,7 @@ export function describe(rig: RigState, shown: Shown = nothingShown): SceneView 
       ballZM: stand.ballZM,
       boreFloorZM: stand.geometry.couplingTopZM,
     },
+    sizes: sizeViews(rig, stand),
     work: workView(rig, stand, shown.doing),
   };
 }

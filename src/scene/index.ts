@@ -15,6 +15,7 @@ export type {
   LinkGas,
   SceneView,
   Shown,
+  SizeView,
   WorkView,
 } from './describe/view.ts';
 export { shownOf, type GasTruth } from './shown.ts';

@@ -97,6 +97,14 @@ export interface DetailView {
   readonly form: DetailShape;
 }
 
+/** A length to be written beside the rig: its dimension line, and the points on the axis it is taken from. */
+export interface SizeView {
+  readonly id: 'travel' | 'bossToPort' | 'seatToBoss' | 'stackHeight' | 'tipOffset';
+  readonly lengthM: number;
+  readonly line: readonly [Vec3, Vec3];
+  readonly feet: readonly [Vec3, Vec3];
+}
+
 /** Where the hands are at work: what is to be looked at, and how. */
 export interface WorkView {
   readonly target: Vec3;
@@ -127,6 +135,7 @@ export interface SceneView {
     /** How far down the bore one looks. */
     readonly boreFloorZM: number;
   };
+  readonly sizes: readonly SizeView[];
   readonly work: WorkView | null;
 }
 

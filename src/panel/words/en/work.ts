@@ -72,6 +72,15 @@ export const work = {
   'picture.section': 'Section',
   'picture.offset': '{n} mm',
   'picture.degrees': '{n}°',
+  'picture.again': 'Back to the view',
+  'picture.sizes': 'Sizes',
+  'picture.lost':
+    'The graphics driver took the picture away. The words carry on; the picture comes back with it.',
+  'size.travel': 'Travel',
+  'size.bossToPort': 'Boss to port',
+  'size.seatToBoss': 'Seat to boss',
+  'size.stackHeight': 'Stack height',
+  'size.tipOffset': 'Tip',
   'picture.none':
     'The picture needs WebGL, which this browser does not offer. The words beside it say all that it shows.',
   'log.title': 'What happened',
