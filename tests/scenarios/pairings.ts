@@ -10,8 +10,8 @@ const mainIn = {
   '1-1/4': 1.66, '1-1/2': 1.9, '2': 2.375, '3': 3.5, '4': 4.5, '6': 6.625, '8': 8.625, '10': 10.75, '12': 12.75,
 } as const; // prettier-ignore
 
-export const tees = Object.keys(couplingMm) as readonly TeeSize[];
-export const mains = Object.keys(mainIn) as readonly MainSize[];
+export const tees: readonly TeeSize[] = ['3/4', '1', '1-1/4'];
+export const mains: readonly MainSize[] = ['1-1/4', '1-1/2', '2', '3', '4', '6', '8', '10', '12'];
 
 /** A coupling wider than this share of the main's outside cannot be welded on (the handbook's rule, assumed). */
 const WIDEST_SHARE = 0.95;

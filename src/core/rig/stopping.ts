@@ -13,8 +13,13 @@ import type { TeeSize } from './job.ts';
 
 const c = constants;
 
+/** A bore stopper with the screw that squeezes it. */
+export interface ScrewedRubber extends StopperRubber {
+  readonly screwPitchM: number;
+}
+
 /** A bore stopper as the physics takes it; other sizes scale the NPS 1 rubber by their own dimensions. */
-export function stopperRubber(stopperSize: TeeSize, boreSize: TeeSize): StopperRubber {
+export function stopperRubber(stopperSize: TeeSize, boreSize: TeeSize): ScrewedRubber {
   const dims = pieces.boreStopper.dims(stopperSize);
   return {
     boreM: pieces.serviceTee.dims(boreSize).lowerBoreM,
@@ -22,22 +27,21 @@ export function stopperRubber(stopperSize: TeeSize, boreSize: TeeSize): StopperR
     coreM: dims.coreOdM,
     lengthM: dims.rubberLengthM,
     shearModulusPa: c.stopperShearModulusPa.value,
-    screwM: c.stopperScrewM.value,
+    screwM: dims.screwM,
+    screwPitchM: dims.screwPitchM,
     nutFactor: c.stopperNutFactor.value,
   };
 }
 
 /** Torque felt on the inner rod after so many turns, N·m, before the drag of gland and rod. */
-export function squeezeTorqueNm(rubber: StopperRubber, turns: number): number {
-  const wound = turns * SCREW_PITCH_M;
+export function squeezeTorqueNm(rubber: ScrewedRubber, turns: number): number {
+  const wound = turns * rubber.screwPitchM;
   const fillM = rubber.lengthM * (1 - fillStretch(rubber));
   const fillNm = fillForceTorqueNm(rubber);
   if (wound <= fillM) return fillM === 0 ? fillNm : (fillNm * Math.max(0, wound)) / fillM;
   return fillNm + (wound - fillM) * wallStiffnessNmPerM(rubber);
 }
 
-/** Pitch of the stopper's M8 screw, m (assumed). */
-export const SCREW_PITCH_M = 1.25e-3;
 /** How stiff the rubber is once the bore confines it, Pa (assumed). */
 const CONFINED_RUBBER_PA = 25.6e6;
 

@@ -9,6 +9,9 @@ export interface BoreStopperDims {
   readonly freeOdM: number;
   readonly rubberLengthM: number;
   readonly coreOdM: number;
+  /** Thread of the inner rod that squeezes it: M8, or M10 for the largest, coarse pitch. */
+  readonly screwM: number;
+  readonly screwPitchM: number;
   readonly washerOdM: number;
   readonly washerThickM: number;
   /** Stem above the upper washer, caught by the holder. */
@@ -19,10 +22,13 @@ export interface BoreStopperDims {
   readonly belowTopM: number;
 }
 
-const made: Record<TeeSize, { freeMm: number; rubberMm: number }> = {
-  '3/4': { freeMm: 19.2, rubberMm: 17 },
-  '1': { freeMm: 24.6, rubberMm: 20 },
-  '1-1/4': { freeMm: 32.8, rubberMm: 24 },
+const M8 = { screwMm: 8, pitchMm: 1.25 };
+const M10 = { screwMm: 10, pitchMm: 1.5 };
+
+const made: Record<TeeSize, { freeMm: number; rubberMm: number; screw: typeof M8 }> = {
+  '3/4': { freeMm: 19.2, rubberMm: 17, screw: M8 },
+  '1': { freeMm: 24.6, rubberMm: 20, screw: M8 },
+  '1-1/4': { freeMm: 32.8, rubberMm: 24, screw: M10 },
 };
 
 /** Rubber between two steel washers, by size. */
@@ -31,12 +37,14 @@ export const boreStopper = {
   sizedBy: 'tee',
   sizes: teeSizes,
   dims: (size): BoreStopperDims => {
-    const { freeMm, rubberMm } = made[size];
+    const { freeMm, rubberMm, screw } = made[size];
     return {
       boreM: pipes[size].idM,
       freeOdM: mm(freeMm),
       rubberLengthM: mm(rubberMm),
-      coreOdM: mm(8),
+      coreOdM: mm(screw.screwMm),
+      screwM: mm(screw.screwMm),
+      screwPitchM: mm(screw.pitchMm),
       washerOdM: mm(freeMm - 0.4),
       washerThickM: mm(2),
       stemM: mm(14),
@@ -49,6 +57,8 @@ export const boreStopper = {
     freeOdM: ASSUMED,
     rubberLengthM: ASSUMED,
     coreOdM: ASSUMED,
+    screwM: ASSUMED,
+    screwPitchM: 'from memory: ISO 261 coarse pitch',
     washerOdM: ASSUMED,
     washerThickM: ASSUMED,
     stemM: ASSUMED,
