@@ -71,4 +71,23 @@ describe('the picture', () => {
     expect((await picture(app)).colours).toBeGreaterThan(12);
     app.expectNoComplaints();
   });
+
+  it('gives way to words while the driver takes it away, and comes back with the work done meanwhile', async () => {
+    await app.find('combobox', 'View');
+    const driver = await app.page.evaluateHandle((canvas) => {
+      const gl = document.querySelector<HTMLCanvasElement>(canvas)?.getContext('webgl2');
+      return gl?.getExtension('WEBGL_lose_context');
+    }, cutaway);
+    const before = await picture(app);
+    await app.page.evaluate((held) => held?.loseContext(), driver);
+    expect(await app.readText({ role: 'region', name: 'In words' })).toContain('saddle');
+    expect(await app.page.$eval(cutaway, (canvas) => (canvas as HTMLElement).offsetParent)).toBeNull();
+    await person.act('Take off: Saddle');
+    await app.page.evaluate((held) => held?.restoreContext(), driver);
+    await app.page.waitForSelector(cutaway, { visible: true });
+    const after = await picture(app);
+    expect(after.colours).toBeGreaterThan(12);
+    expect(after.sum).not.toBe(before.sum);
+    app.expectNoComplaints();
+  });
 });
