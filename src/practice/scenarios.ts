@@ -25,7 +25,9 @@ function byFamilyAndSize(a: Scenario, b: Scenario): number {
   return rankOf(a) - rankOf(b) || (a.title < b.title ? -1 : 1);
 }
 
-const familyOf = ({ id }: Scenario): string => id.split('-')[0];
+function familyOf({ id }: Scenario): string {
+  return id.split('-')[0];
+}
 
 function rankOf({ job }: Scenario): number {
   const { teeSize, mainNps } = job.workpiece;
