@@ -143,3 +143,7 @@ export function turnsOf(turns: number): string {
   if (!part) return `${decimals(size, 2)} ${noun}`;
   return whole === 0 ? `${part[1]} ${noun}` : `${whole} ${part[1]} ${noun}`;
 }
+
+/** Pressure behind a fresh cut from which gas is said to blow, and to seep, Pa gauge. */
+export const BLOWS_FROM_PA = 3000;
+export const SEEPS_FROM_PA = 50;

@@ -30,14 +30,14 @@ const begins: Readonly<Record<HoldPointId, readonly FactBody[]>> = {
   ],
   H4: [{ fact: 'stopper.left', belowPortM: 0.004, torqueNm: 2.3 }],
   H5: [{ fact: 'keeper.turned', engagedTurns: 1, torqueNm: 3, heldBack: true, gapM: 0.02 }],
-  H6: [{ fact: 'branch.cut', part: 'pilot', pressureGaugePa: 0, bonded: true, gasFlowMolPerS: 0 }],
-  H7: [{ fact: 'branch.cut', part: 'through', pressureGaugePa: 0, bonded: true, gasFlowMolPerS: 0 }],
+  H6: [{ fact: 'branch.cut', part: 'pilot', pressureGaugePa: 0, bonded: true }],
+  H7: [{ fact: 'branch.cut', part: 'through', pressureGaugePa: 0, bonded: true }],
   H8: [
     { fact: 'done', action: { kind: 'tee.turn', turns: -0.08, holdBack: true } },
     { fact: 'tee.turned', turnsBack: 0.08, torqueNm: 220, heldBack: true },
   ],
   H9: [
-    { fact: 'branch.cut', part: 'through', pressureGaugePa: 0, bonded: true, gasFlowMolPerS: 0 },
+    { fact: 'branch.cut', part: 'through', pressureGaugePa: 0, bonded: true },
     { fact: 'tee.turned', turnsBack: 0.3, torqueNm: 20, heldBack: true },
   ],
   H10: [{ fact: 'tee.turned', turnsBack: 3.2, torqueNm: 20, heldBack: true }],

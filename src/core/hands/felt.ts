@@ -6,7 +6,6 @@ const hidden = {
   trueLelShare: true,
   trueM: true,
   gasMolPerS: true,
-  gasFlowMolPerS: true,
   gasMol: true,
   legForceN: true,
   forceN: true,

@@ -60,8 +60,7 @@ function saw(judged: Case, reason: ReferReason): boolean {
           Math.abs(f.readingGaugePa - orderPressureGaugePa) > limits.orderShare * orderPressureGaugePa,
       );
     case 'plugSeized':
-      // a plug that no wrench moves leaves no trace of having been tried, so the plug itself must answer
-      return job.workpiece.plugBreakNm > SEIZED_NM;
+      return facts.some((f) => f.fact === 'plug.turned' && f.torqueNm > SEIZED_NM);
     case 'proofFails':
       return proofSeenToFail(judged);
     case 'stopFails':

@@ -103,7 +103,8 @@ function placed(standing: Standing, kind: KitKind | null): Standing {
       ventOpen: kind === 'testHead' ? 1 : standing.ventOpen,
     };
   }
-  if (kind === 'saddle') return { ...standing, saddleOn: standing.collarOn ? 'coupling' : 'tee' };
+  if (kind === 'saddle')
+    return { ...standing, saddleOn: standing.collarOn || standing.teeOut ? 'coupling' : 'tee' };
   if (kind === 'splitCollar') return { ...standing, collarOn: true };
   return standing;
 }

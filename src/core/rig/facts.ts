@@ -156,11 +156,9 @@ export type FactBody =
       readonly part: string;
       readonly pressureGaugePa: number;
       readonly bonded: boolean;
-      readonly gasFlowMolPerS: number;
     }
   | { readonly fact: 'gaugeRing.tried'; readonly passes: boolean; readonly sweptM: number }
   | { readonly fact: 'service.purged' }
-  | { readonly fact: 'service.capped' }
   | { readonly fact: 'record.written'; readonly field: RecordField; readonly value: string }
   | { readonly fact: 'signed'; readonly holdPoint: HoldPointId }
   | { readonly fact: 'withdrawn'; readonly holdPoint: HoldPointId }

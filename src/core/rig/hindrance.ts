@@ -32,7 +32,6 @@ export const hindrances = [
   'alreadyDone',
   'heldByThread',
   'noHeadroom',
-  'outOfHole',
   'notPlaced',
   'rejected',
   'ratchetEnd',

@@ -63,27 +63,33 @@ export function seatSpring(size: TeeSize): SeatSpring {
   };
 }
 
-function mean(values: readonly number[]): number {
-  let sum = 0;
-  for (const value of values) sum += value;
-  return values.length === 0 ? 0 : sum / values.length;
-}
+/** The last rig asked for and how its saddle sits: asked for several times between two acts of the hand. */
+let kept: { readonly rig: RigState; readonly sits: Seating } | null = null;
 
 /** How the saddle sits on its seat by the chains alone. */
 export function seating(rig: RigState): Seating {
-  const hooked = rig.chains.filter((chain) => chain.hooked);
-  const set = chainSet(rig);
-  const spring = seatSpring(rig.job.workpiece.teeSize);
-  if (hooked.length === 0) {
+  if (kept === null || kept.rig !== rig) kept = { rig, sits: seatingOf(rig) };
+  return kept.sits;
+}
+
+function seatingOf(rig: RigState): Seating {
+  let hooked = 0;
+  let left = 0;
+  let right = 0;
+  let settledM = 0;
+  for (let i = 0; i < rig.chains.length; i += 1) {
+    const chain = rig.chains[i];
+    if (!chain.hooked) continue;
+    hooked += 1;
+    left += chain.left;
+    right += chain.right;
+    settledM += chain.settledM;
+  }
+  if (hooked === 0) {
     return { clampN: 0, leftLegN: 0, rightLegN: 0, squeeze: 0, edgeSqueezeLost: 0, onMetal: false };
   }
-  return seatSaddle(
-    set,
-    spring,
-    mean(hooked.map((chain) => chain.left)),
-    mean(hooked.map((chain) => chain.right)),
-    mean(hooked.map((chain) => chain.settledM)),
-  );
+  const spring = seatSpring(rig.job.workpiece.teeSize);
+  return seatSaddle(chainSet(rig), spring, left / hooked, right / hooked, settledM / hooked);
 }
 
 /**

@@ -69,7 +69,9 @@ export function move(
 ): { rig: RigState; facts: readonly FactBody[] } {
   switch (what) {
     case 'rodThrown': {
-      const pressureGaugePa = sense.gaugePa('above');
+      // it lets go while the barrel is still filling: what drives it along its way is the chamber behind the ball
+      const behind = rig.valve.openRad > 0 ? sense.gaugePa('chamber') : 0;
+      const pressureGaugePa = Math.max(sense.gaugePa('above'), behind);
       const push = rodPushN(rodGland, pressureGaugePa);
       const energyJ = (push - rodGland.glandFrictionN) * (rig.rod.travelM + REBOUND_M);
       const up = withDepth({ ...rig, rod: { ...rig.rod, travelM: 0, resting: true } });

@@ -84,7 +84,10 @@ export function exposedShare(rig: RigState): number {
 export function stopperInBore(rig: RigState): boolean {
   if (rig.tee.at !== 'coupling') return false;
   if (rig.stopper.at === 'set') return true;
-  return rig.stopper.at === 'holder' && rig.rod.load === 'stopper' && rig.stopper.belowPortM > -0.02;
+  const { lowerBoreLengthM } = pieces.serviceTee.dims(rig.job.workpiece.teeSize);
+  const { belowPortM } = rig.stopper;
+  const within = belowPortM > -0.02 && belowPortM < lowerBoreLengthM;
+  return rig.stopper.at === 'holder' && rig.rod.load === 'stopper' && within;
 }
 
 /** Wall stress still there after relaxation, as an equivalent torque, N·m. */

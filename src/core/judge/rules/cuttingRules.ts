@@ -21,7 +21,7 @@ const cutUnproved: Rule = ({ facts, limits, job, holds }) => {
   const proved = leftAt >= 0 && leftAt < cut && evidence('H4', facts.slice(0, leftAt), limits, job).met;
   const signed = holds.find((hold) => hold.id === 'H4');
   if (proved || !signed || fact.fact !== 'branch.cut') return [];
-  const numbers = { pressureGaugePa: fact.pressureGaugePa, gasFlowMolPerS: fact.gasFlowMolPerS };
+  const numbers = { pressureGaugePa: fact.pressureGaugePa };
   return [
     {
       id: 'cutStopUnproved',

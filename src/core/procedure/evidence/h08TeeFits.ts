@@ -23,7 +23,7 @@ export function teeFits(told: Told): readonly EvidenceItem[] {
 
 /** The dead service's end stands capped. */
 export function serviceCapped(told: Told): boolean {
-  return latest(told.facts, 'service.capped') !== null || placedOf(told, 'serviceCap');
+  return placedOf(told, 'serviceCap');
 }
 
 function placedOf(told: Told, kind: KitKind): boolean {

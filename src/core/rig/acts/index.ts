@@ -27,5 +27,23 @@ const acts: Acts<ActionKind> = {
 export function act(rig: RigState, action: Action, sense: Sense): Outcome {
   if (rig.ending !== null) return 'ended';
   const doIt = acts[action.kind] as Act<ActionKind>;
-  return doIt(rig, action, sense);
+  const outcome = doIt(rig, action, sense);
+  if (typeof outcome === 'string' || outcome.rig.site.inHole || fromAbove.has(action.kind)) return outcome;
+  // whoever works down there has gone back in
+  return { ...outcome, rig: { ...outcome.rig, site: { ...outcome.rig.site, inHole: true } } };
 }
+
+/** What can be done without going down into the hole. */
+const fromAbove: ReadonlySet<ActionKind> = new Set<ActionKind>([
+  'leaveHole',
+  'site.do',
+  'listen',
+  'detector.read',
+  'gauge.read',
+  'record.write',
+  'sign',
+  'withdraw',
+  'refer',
+  'main.isolate',
+  'finish',
+]);

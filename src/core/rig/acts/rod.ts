@@ -99,7 +99,7 @@ function loadWith(rig: RigState, id: string): Outcome {
   switch (piece.kind) {
     case 'boreStopper':
       if (tip !== 'stopperHolder') return 'wrongTip';
-      if (rig.stopper.at !== 'board') return 'occupied';
+      if (rig.stopper.at === 'holder' || rig.stopper.at === 'set') return 'occupied';
       return did(
         {
           ...on,
@@ -170,9 +170,33 @@ function lower(rig: RigState, lengthM: number, sense: Sense): Outcome {
     return why;
   const travelM = tidy(Math.max(rig.rod.travelM, Math.min(limit, rig.rod.travelM + lengthM)));
   const moved = withDepth({ ...rig, rod: { ...rig.rod, travelM, resting: false } });
+  if (jerksOff(rig, travelM - rig.rod.travelM)) return dropStopper(moved, travelM, feltN(sense));
   const facts: FactBody[] = [{ fact: 'rod.moved', travelM, feltN: feltN(sense) }];
   if (travelM < floorTravel - 1e-9 || !socketFits(rig, floor.meets)) return did(moved, ...facts);
   return engage(moved, floor.meets, facts);
+}
+
+/** A holder with a weak detent keeps its stopper through a gentle move and drops it at a quick one, m (assumed). */
+const JERK_M = 0.08;
+
+function jerksOff(rig: RigState, byM: number): boolean {
+  if (rig.rod.load !== 'stopper' || rig.rod.tip === null || rig.stopper.torqueNm > 0) return false;
+  return rig.kit[rig.rod.tip].defects.weakDetent === true && byM > JERK_M;
+}
+
+/** Not yet squeezed it is slimmer than the bore: through the tee and into the main. */
+function dropStopper(rig: RigState, travelM: number, felt: number): Outcome {
+  const id = rig.stopper.piece;
+  const lost = id === null ? rig : withPiece(rig, id, { where: 'lost' });
+  return did(
+    {
+      ...lost,
+      stopper: { ...rig.stopper, at: 'lost', belowPortM: 0, squeezeTurns: 0 },
+      rod: { ...rig.rod, load: null, engaged: null },
+    },
+    { fact: 'rod.moved', travelM, feltN: felt },
+    { fact: 'stopper.dropped', into: 'main' },
+  );
 }
 
 /** A square head takes only a socket of its own size; the holder takes only the stopper's stem. */

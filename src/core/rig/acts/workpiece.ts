@@ -66,7 +66,6 @@ export const workpieceActs: Acts<
         part,
         pressureGaugePa: sense.gaugePa('barrel'),
         bonded: rig.site.bonded.tee && rig.site.bonded.service,
-        gasFlowMolPerS: sense.flowMolPerS('pilot'),
       },
     );
   },

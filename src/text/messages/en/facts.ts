@@ -1,6 +1,15 @@
 import type { Catalogue, FactOf, FeltWords, Speech } from '../../catalogue.ts';
 import { capital, listed } from '../../sentence.ts';
-import { decibels, degrees, duration, finePercent, percent, turnsOf } from '../../units.ts';
+import {
+  BLOWS_FROM_PA,
+  decibels,
+  degrees,
+  duration,
+  finePercent,
+  percent,
+  SEEPS_FROM_PA,
+  turnsOf,
+} from '../../units.ts';
 import { actions } from './actions.ts';
 import { defects } from './pieces.ts';
 import * as places from './places.ts';
@@ -97,16 +106,17 @@ export const facts: Catalogue['facts'] = {
     `The bolts of the split collar stand at ${turnsOf(f.bolts[0])} and ${turnsOf(f.bolts[1])} past snug.`,
   'branch.cut': (f, s) => {
     const what = nameOf(cut, f.part);
-    if (f.gasFlowMolPerS > 1e-3)
+    if (f.pressureGaugePa > BLOWS_FROM_PA)
       return `${what} Gas blows from it, ${s.units.pressure(f.pressureGaugePa)} behind it.`;
-    return f.gasFlowMolPerS > 1e-6 ? `${what} A little gas comes from it.` : `${what} Nothing comes from it.`;
+    return f.pressureGaugePa > SEEPS_FROM_PA
+      ? `${what} A little gas comes from it.`
+      : `${what} Nothing comes from it.`;
   },
   'gaugeRing.tried': (f, s) =>
     f.passes
       ? 'The gauge ring passes the tee’s swept circle.'
       : `The gauge ring does not pass: the tee sweeps ${s.units.length(f.sweptM)}.`,
   'service.purged': () => 'The dead service is purged of gas.',
-  'service.capped': () => 'The end of the dead service is capped.',
   'record.written': (f) => `Record, ${places.recordFields[f.field]}: ${f.value}`,
   signed: (f) => `Hold point ${f.holdPoint} is signed.`,
   withdrawn: (f) => `The signature at ${f.holdPoint} is withdrawn.`,

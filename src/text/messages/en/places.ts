@@ -172,7 +172,6 @@ export const hindrances: Catalogue['hindrances'] = {
   alreadyDone: 'That is done already.',
   heldByThread: 'Its thread holds it.',
   noHeadroom: 'There is no height for it.',
-  outOfHole: 'Nobody is in the hole.',
   notPlaced: 'It is not in its place.',
   rejected: 'That piece was set aside as doubtful.',
   ratchetEnd: 'The tensioner is at the end of its thread.',

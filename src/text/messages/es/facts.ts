@@ -1,6 +1,15 @@
 import type { Catalogue, FactOf, FeltWords, Speech } from '../../catalogue.ts';
 import { capital } from '../../sentence.ts';
-import { decibels, degrees, duration, finePercent, percent, turnsOf } from '../../units.ts';
+import {
+  BLOWS_FROM_PA,
+  decibels,
+  degrees,
+  duration,
+  finePercent,
+  percent,
+  SEEPS_FROM_PA,
+  turnsOf,
+} from '../../units.ts';
 import { actions } from './actions.ts';
 import { and, of } from './grammar.ts';
 import { defects } from './pieces.ts';
@@ -100,16 +109,15 @@ export const facts: Catalogue['facts'] = {
     `Los tornillos del collar partido están ${turnsOf(f.bolts[0])} y ${turnsOf(f.bolts[1])} más allá del contacto.`,
   'branch.cut': (f, s) => {
     const what = nameOf(cut, f.part);
-    if (f.gasFlowMolPerS > 1e-3)
+    if (f.pressureGaugePa > BLOWS_FROM_PA)
       return `${what} Sale gas con fuerza, con ${s.units.pressure(f.pressureGaugePa)} detrás.`;
-    return f.gasFlowMolPerS > 1e-6 ? `${what} Sale un poco de gas.` : `${what} No sale nada.`;
+    return f.pressureGaugePa > SEEPS_FROM_PA ? `${what} Sale un poco de gas.` : `${what} No sale nada.`;
   },
   'gaugeRing.tried': (f, s) =>
     f.passes
       ? 'El anillo calibrador pasa por el círculo que barre la te.'
       : `El anillo calibrador no pasa: la te barre ${s.units.length(f.sweptM)}.`,
   'service.purged': () => 'La acometida fuera de servicio está purgada de gas.',
-  'service.capped': () => 'El extremo de la acometida fuera de servicio está tapado.',
   'record.written': (f) => `Registro, ${places.recordFields[f.field]}: ${f.value}`,
   signed: (f) => `El punto de control ${f.holdPoint} está firmado.`,
   withdrawn: (f) => `La firma de ${f.holdPoint} está retirada.`,

@@ -194,7 +194,6 @@ export const hindrances: Catalogue['hindrances'] = {
   alreadyDone: 'Eso ya está hecho.',
   heldByThread: 'Lo sujeta su rosca.',
   noHeadroom: 'No hay altura suficiente.',
-  outOfHole: 'No hay nadie en la excavación.',
   notPlaced: 'No está en su sitio.',
   rejected: 'Esa pieza se apartó por dudosa.',
   ratchetEnd: 'El tensor está al final de su rosca.',
