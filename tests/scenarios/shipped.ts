@@ -1,18 +1,18 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseScenario, type Scenario } from '../../src/core/scenario/index.ts';
 
-const folder = new URL('../../scenarios/', import.meta.url);
+const folder = 'scenarios';
 
 /** Names of the folders of all shipped exercises. */
 export const shippedNames: readonly string[] = readdirSync(folder).sort((a, b) => (a < b ? -1 : 1));
 
 /** One shipped exercise, read as the product reads it. */
 export function shipped(name: string): Scenario {
-  const parsed = parseScenario(readFileSync(new URL(`${name}/scenario.json`, folder), 'utf8'));
+  const parsed = parseScenario(readFileSync(`${folder}/${name}/scenario.json`, 'utf8'));
   if ('problems' in parsed) throw new Error(`${name}: ${parsed.problems[0].where} ${parsed.problems[0].says}`);
   return parsed.scenario;
 }
 
 /** What its notes say to the instructor. */
 export const notesOf = (name: string): string =>
-  readFileSync(new URL(`${name}/notes.md`, folder), 'utf8');
+  readFileSync(`${folder}/${name}/notes.md`, 'utf8');
