@@ -43,10 +43,6 @@ export interface Scratch {
 /** A network made ready for the solver: indexes, numbers laid flat, scratch. Results never depend on the scratch. */
 export interface CompiledNetwork {
   readonly network: Network;
-  /** Where a cell stands in contents and pressures. */
-  readonly cellIndex: ReadonlyMap<string, number>;
-  /** Where a link stands in flows and integrals. */
-  readonly linkIndex: ReadonlyMap<string, number>;
   readonly cellCount: number;
   readonly linkCount: number;
   /** Nodes: cells first, then boundaries. */
@@ -69,39 +65,42 @@ export interface CompiledNetwork {
  * id, a volume that is not positive, or a size no opening can have.
  */
 export function compile(network: Network): CompiledNetwork {
-  const cellCount = network.cells.length;
-  const linkCount = network.links.length;
-  const nodes = new Map<string, number>();
+  const { cells, boundaries, links } = network;
+  const cellCount = cells.length;
+  const linkCount = links.length;
+  const names: string[] = [];
   const paPerMol = new Float64Array(cellCount);
-  network.cells.forEach((cell, index) => {
-    if (!(cell.volumeM3 > 0)) throw new RangeError(`Cell ${cell.id} has no volume.`);
-    nodes.set(cell.id, index);
-    paPerMol[index] = (GAS_CONSTANT * network.temperatureK) / cell.volumeM3;
-  });
-  const cellIndex = new Map(nodes);
-  network.boundaries.forEach((boundary, index) => nodes.set(boundary.id, cellCount + index));
-  if (nodes.size !== cellCount + network.boundaries.length) throw new RangeError('Two places have one name.');
-  const curves = {
-    air: nozzleCurve(network.air.heatCapacityRatio),
-    gas: nozzleCurve(network.gas.heatCapacityRatio),
-  };
+  for (let i = 0; i < cellCount; i += 1) {
+    if (!(cells[i].volumeM3 > 0)) throw new RangeError(`Cell ${cells[i].id} has no volume.`);
+    paPerMol[i] = (GAS_CONSTANT * network.temperatureK) / cells[i].volumeM3;
+    names.push(cells[i].id);
+  }
+  const rampPaPerS = new Float64Array(cellCount + boundaries.length);
+  let moving = false;
+  for (let i = 0; i < boundaries.length; i += 1) {
+    const { id, ramp } = boundaries[i];
+    names.push(id);
+    if (ramp === undefined) continue;
+    rampPaPerS[cellCount + i] = ramp.ratePaPerS;
+    moving = true;
+  }
+  if (hasDouble(names)) throw new RangeError('Two places have one name.');
   const from = new Int32Array(linkCount);
   const to = new Int32Array(linkCount);
   const oneWay = new Uint8Array(linkCount);
   const laws: LinkLaw[] = [];
-  const linkIndex = new Map<string, number>();
-  network.links.forEach((link, index) => {
-    from[index] = nodeOf(nodes, link.from);
-    to[index] = nodeOf(nodes, link.to);
-    oneWay[index] = isOneWay(link) ? 1 : 0;
+  const linkNames: string[] = [];
+  for (let l = 0; l < linkCount; l += 1) {
+    const link = links[l];
+    from[l] = nodeOf(names, link.from);
+    to[l] = nodeOf(names, link.to);
+    oneWay[l] = isOneWay(link) ? 1 : 0;
     laws.push(linkLaw(link));
-    linkIndex.set(link.id, index);
-  });
-  if (linkIndex.size !== linkCount) throw new RangeError('Two links have one name.');
+    linkNames.push(link.id);
+  }
+  if (hasDouble(linkNames)) throw new RangeError('Two links have one name.');
   return {
     network,
-    cellIndex,
-    linkIndex,
     cellCount,
     linkCount,
     from,
@@ -109,20 +108,25 @@ export function compile(network: Network): CompiledNetwork {
     oneWay,
     elimination: planElimination(cellCount, from, to),
     laws,
-    curves,
+    curves: {
+      air: nozzleCurve(network.air.heatCapacityRatio),
+      gas: nozzleCurve(network.gas.heatCapacityRatio),
+    },
     paPerMol,
-    rampPaPerS: Float64Array.from([
-      ...network.cells.map(() => 0),
-      ...network.boundaries.map((boundary) => boundary.ramp?.ratePaPerS ?? 0),
-    ]),
-    moving: network.boundaries.some((boundary) => boundary.ramp !== undefined),
+    rampPaPerS,
+    moving,
     scratch: scratchFor(network),
   };
 }
 
-function nodeOf(nodes: ReadonlyMap<string, number>, id: string): number {
-  const node = nodes.get(id);
-  if (node === undefined) throw new RangeError(`No cell or boundary is called ${id}.`);
+function hasDouble(names: readonly string[]): boolean {
+  for (let i = 1; i < names.length; i += 1) if (names.indexOf(names[i]) < i) return true;
+  return false;
+}
+
+function nodeOf(names: readonly string[], id: string): number {
+  const node = names.indexOf(id);
+  if (node < 0) throw new RangeError(`No cell or boundary is called ${id}.`);
   return node;
 }
 

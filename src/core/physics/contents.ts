@@ -1,7 +1,7 @@
 import { GAS_CONSTANT } from '../units/index.ts';
 import type { CompiledNetwork } from './compile.ts';
 import { chooseDonors, layFlows, layPlaces } from './evaluate.ts';
-import type { Contents, LinkFlow } from './network.ts';
+import type { Contents, LinkFlow, LinkRates } from './network.ts';
 
 /** Absolute pressure of every cell, Pa, in network order. */
 export function pressuresAbsPa(net: CompiledNetwork, contents: Contents): number[] {
@@ -17,13 +17,25 @@ export function gasFractions(net: CompiledNetwork, contents: Contents): number[]
 }
 
 /** What passes every link at a moment, in network order; atS counts only where a boundary's pressure moves. */
-export function linkFlows(net: CompiledNetwork, contents: Contents, atS = 0): LinkFlow[] {
+export function linkRates(net: CompiledNetwork, contents: Contents, atS = 0): LinkRates {
   loadState(net, contents);
   layPlaces(net, net.scratch.state, atS);
   chooseDonors(net);
   layFlows(net, false);
   const { air, gas } = net.scratch.flows;
-  return net.network.links.map((_, l) => ({ airMolPerS: air[l] + 0, gasMolPerS: gas[l] + 0 }));
+  const airMolPerS: number[] = [];
+  const gasMolPerS: number[] = [];
+  for (let l = 0; l < net.linkCount; l += 1) {
+    airMolPerS.push(air[l] + 0);
+    gasMolPerS.push(gas[l] + 0);
+  }
+  return { airMolPerS, gasMolPerS };
+}
+
+/** The same, link by link. */
+export function linkFlows(net: CompiledNetwork, contents: Contents, atS = 0): LinkFlow[] {
+  const { airMolPerS, gasMolPerS } = linkRates(net, contents, atS);
+  return airMolPerS.map((air, l) => ({ airMolPerS: air, gasMolPerS: gasMolPerS[l] }));
 }
 
 /** Moles of air and gas that fill a volume at a pressure, Pa absolute, and a mole fraction of gas. */

@@ -1,7 +1,7 @@
 /** Cells, links, flow and seal laws, forces and the solver; knows pressures and openings, no tees and no rods. */
 export * from './network.ts';
 export { compile, type CompiledNetwork } from './compile.ts';
-export { fillMol, gasFractions, linkFlows, pressuresAbsPa } from './contents.ts';
+export { fillMol, gasFractions, linkFlows, linkRates, pressuresAbsPa } from './contents.ts';
 export { firstStepS, naturalStep, stepTo } from './solver.ts';
 export {
   criticalRatio,

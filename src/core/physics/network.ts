@@ -56,8 +56,8 @@ export interface Network {
 
 /** What the cells hold, in moles, in the order of the network's cells. */
 export interface Contents {
-  airMol: number[];
-  gasMol: number[];
+  readonly airMol: readonly number[];
+  readonly gasMol: readonly number[];
 }
 
 /** One accepted piece of time. */
@@ -79,4 +79,10 @@ export interface Step {
 export interface LinkFlow {
   airMolPerS: number;
   gasMolPerS: number;
+}
+
+/** The same of all links at once, in network order: two lists instead of many objects. */
+export interface LinkRates {
+  readonly airMolPerS: readonly number[];
+  readonly gasMolPerS: readonly number[];
 }

@@ -5,7 +5,7 @@ import { compile } from './compile.ts';
 import { fillMol, pressuresAbsPa } from './contents.ts';
 import { advanceExcavation, type ExcavationBox, lelShare } from './excavation.ts';
 import { circleM2 } from './forces.ts';
-import type { Law, Network } from './network.ts';
+import type { Contents, Law, Network } from './network.ts';
 import { relaxationShare } from './seals.ts';
 import { firstStepS, stepTo } from './solver.ts';
 import { holdTorqueNm, type StopperRubber, torqueForWallStressNm } from './stopper.ts';
@@ -144,7 +144,7 @@ function peakLel(v: Values): number {
   const network = vesselOf(v, volumeM3, { law: 'orifice', cdAM2: bleedM2 });
   const net = compile(network);
   const fill = fillMol(volumeM3, toAbs(psig(35)), 1, network.temperatureK);
-  let contents = { airMol: [fill.airMol], gasMol: [fill.gasMol] };
+  let contents: Contents = { airMol: [fill.airMol], gasMol: [fill.gasMol] };
   let stepS = firstStepS(net, 0, contents);
   let box: ExcavationBox = {
     volumeM3: v('holeVolumeM3'),

@@ -11,8 +11,7 @@ function atClock(run: RunState): RunState {
 }
 
 function outcomeOf(run: RunState, action: Action) {
-  const contents = { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] };
-  return act(run.rig, action, senseOf(run, viewGas(run.network, contents, run.clockS), run.clockS, run.air));
+  return act(run.rig, action, senseOf(run, viewGas(run.network, run.gas, run.clockS), run.clockS, run.air));
 }
 
 /**

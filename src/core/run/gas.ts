@@ -1,13 +1,13 @@
 import { constants } from '../catalogue/index.ts';
 import {
   compile,
-  linkFlows,
+  linkRates,
   pressuresAbsPa,
   SILENCE_DB,
   soundLevelDb,
   type CompiledNetwork,
   type Contents,
-  type LinkFlow,
+  type LinkRates,
   type Network,
 } from '../physics/index.ts';
 import { ATM_PA } from '../units/index.ts';
@@ -22,27 +22,40 @@ export function ready(network: Network): CompiledNetwork {
   return kept;
 }
 
-/** Gas at one moment, worked out once: pressures of the cells and flows of the links. */
-export interface GasView {
-  readonly network: Network;
-  readonly contents: Contents;
+/** Gas at one moment: pressures of the cells, and flows of the links once somebody asks for them. */
+export class GasView {
   readonly gaugePa: readonly number[];
-  readonly flows: readonly LinkFlow[];
+  private rates: LinkRates | null = null;
+
+  constructor(
+    readonly network: Network,
+    readonly contents: Contents,
+    private readonly atS: number,
+  ) {
+    const gaugePa = pressuresAbsPa(ready(network), contents);
+    for (let i = 0; i < gaugePa.length; i += 1) gaugePa[i] -= ATM_PA;
+    this.gaugePa = gaugePa;
+  }
+
+  get flows(): LinkRates {
+    this.rates ??= linkRates(ready(this.network), this.contents, this.atS);
+    return this.rates;
+  }
 }
 
 export function viewGas(network: Network, contents: Contents, atS: number): GasView {
-  const net = ready(network);
-  return {
-    network,
-    contents,
-    gaugePa: pressuresAbsPa(net, contents).map((abs) => abs - ATM_PA),
-    flows: linkFlows(net, contents, atS),
-  };
+  return new GasView(network, contents, atS);
+}
+
+/** Where a cell stands in the network, or −1. */
+export function placeOf(network: Network, cell: string): number {
+  for (let i = 0; i < network.cells.length; i += 1) if (network.cells[i].id === cell) return i;
+  return -1;
 }
 
 /** Pressure of a cell, Pa gauge; 0 where there is none. */
 export function gaugeOf(view: GasView, cell: string): number {
-  const at = view.network.cells.findIndex((one) => one.id === cell);
+  const at = placeOf(view.network, cell);
   return at < 0 ? 0 : view.gaugePa[at];
 }
 
@@ -56,10 +69,10 @@ const ear = {
 /** Sound of one link at the ear, dB. Only openings of known area sound. */
 function levelOf(view: GasView, at: number): number {
   const link = view.network.links[at];
-  const flow = view.flows[at];
-  const total = Math.abs(flow.airMolPerS + flow.gasMolPerS);
+  const { airMolPerS, gasMolPerS } = view.flows;
+  const total = Math.abs(airMolPerS[at] + gasMolPerS[at]);
   if (total <= 0) return SILENCE_DB;
-  const share = Math.abs(flow.gasMolPerS) / total;
+  const share = Math.abs(gasMolPerS[at]) / total;
   const { gas, air, temperatureK } = view.network;
   const cdAM2 = areaOf(link);
   if (cdAM2 <= 0) return SILENCE_DB;

@@ -47,11 +47,11 @@ export function trueFlows(
 ): readonly { id: string; from: string; to: string; kgPerS: number }[] {
   const { view } = cutAt(run, run.clockS);
   const { gas, air } = run.network;
+  const { gasMolPerS, airMolPerS } = view.flows;
   return view.network.links.map((link, i) => ({
     id: link.id,
     from: link.from,
     to: link.to,
-    kgPerS:
-      view.flows[i].gasMolPerS * gas.molarMassKgPerMol + view.flows[i].airMolPerS * air.molarMassKgPerMol,
+    kgPerS: gasMolPerS[i] * gas.molarMassKgPerMol + airMolPerS[i] * air.molarMassKgPerMol,
   }));
 }

@@ -103,7 +103,7 @@ function closureAfter(run: RunState, { step }: Pending): { throughputMol: number
 export function raise(run: RunState, atS: number, bodies: readonly FactBody[]): RunState {
   if (bodies.length === 0) return run;
   const facts: Fact[] = bodies.map((body) => ({ atS, ...body }));
-  return tellProcedure({ ...run, facts: [...run.facts, ...facts] }, facts);
+  return tellProcedure({ ...run, facts: run.facts.concat(facts) }, facts);
 }
 
 /** The rig changed by itself: cells and links are laid out anew and the gas carried over. */

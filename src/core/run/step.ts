@@ -1,12 +1,5 @@
 import { constants } from '../catalogue/index.ts';
-import {
-  densityKgPerM3,
-  jetReachM,
-  naturalStep,
-  stepTo,
-  type Contents,
-  type Step,
-} from '../physics/index.ts';
+import { densityKgPerM3, jetReachM, naturalStep, stepTo, type Step } from '../physics/index.ts';
 import { lifted, wouldMove, type Spontaneous } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
 import { advanceAir, alarmFor, type IntoHole } from './air.ts';
@@ -42,11 +35,6 @@ const LOCATED_S = 1e-3;
 const BLOW_KG_PER_S = 2e-4;
 const BLOW_OVER_KG_PER_S = 1e-4;
 
-const contentsOf = (run: RunState): Contents => ({
-  airMol: [...run.gas.airMol],
-  gasMol: [...run.gas.gasMol],
-});
-
 /** A step of given end, with the hole's air and what it crosses. */
 function tryStep(run: RunState, step: Step): Pending {
   const durationS = step.endS - run.gas.atS;
@@ -59,15 +47,14 @@ function tryStep(run: RunState, step: Step): Pending {
 /** Works out the next natural step; where it crosses something, it is cut there to the millisecond. */
 export function pend(run: RunState): Pending {
   const net = ready(run.network);
-  const contents = contentsOf(run);
   const room = run.markS - run.gas.atS;
-  const first = tryStep(run, naturalStep(net, run.gas.atS, contents, run.gas.stepS, room));
+  const first = tryStep(run, naturalStep(net, run.gas.atS, run.gas, run.gas.stepS, room));
   if (first.crossing === null) return first;
   let lowS = run.gas.atS;
   let high = first;
   while (high.step.endS - lowS > LOCATED_S) {
     const middleS = (lowS + high.step.endS) / 2;
-    const tried = tryStep(run, stepTo(net, run.gas.atS, contents, run.gas.stepS, middleS));
+    const tried = tryStep(run, stepTo(net, run.gas.atS, run.gas, run.gas.stepS, middleS));
     if (tried.crossing === null) lowS = middleS;
     else high = tried;
   }
@@ -77,7 +64,7 @@ export function pend(run: RunState): Pending {
 /** A step cut at a given time, for an action to be done there. No threshold lies before it. */
 export function cutAt(run: RunState, atS: number): Pending {
   const net = ready(run.network);
-  return tryStep(run, stepTo(net, run.gas.atS, contentsOf(run), run.gas.stepS, atS));
+  return tryStep(run, stepTo(net, run.gas.atS, run.gas, run.gas.stepS, atS));
 }
 
 /** Gas and air that reached the hole in a step: by leaks, and drawn back from the hose. */
@@ -101,7 +88,7 @@ function strongestBlow(view: GasView): { from: string; kgPerS: number; cdAM2: nu
   for (let i = 0; i < view.network.links.length; i += 1) {
     const link = view.network.links[i];
     if (link.to !== 'hole' || link.id === 'bleed' || link.law === 'source') continue;
-    const kgPerS = view.flows[i].gasMolPerS * view.network.gas.molarMassKgPerMol;
+    const kgPerS = view.flows.gasMolPerS[i] * view.network.gas.molarMassKgPerMol;
     if (kgPerS > best.kgPerS)
       best = { from: link.id, kgPerS, cdAM2: link.law === 'orifice' ? link.cdAM2 : 0 };
   }

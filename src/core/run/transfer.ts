@@ -11,8 +11,7 @@ import type { RunState } from './types.ts';
  * share in the hole (or in the cell that swallowed it), and no mole is lost or made.
  */
 export function refit(run: RunState, rig: RigState, atS: number): RunState {
-  const contents = { airMol: [...run.gas.airMol], gasMol: [...run.gas.gasMol] };
-  const sense = senseOf({ ...run, rig }, viewGas(run.network, contents, atS), atS, run.air);
+  const sense = senseOf({ ...run, rig }, viewGas(run.network, run.gas, atS), atS, run.air);
   const network = layOut(rig, sense);
   const airMol: number[] = [];
   const gasMol: number[] = [];
