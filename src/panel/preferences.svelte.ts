@@ -46,12 +46,12 @@ const usual: Preferences = {
 
 /** Takes what was kept for what it is: anything not among the choices gives way to what is usual. */
 export function parsePreferences(found: unknown): Preferences {
-  const entries = new Map(typeof found === 'object' && found !== null ? Object.entries(found) : []);
+  const entries: Readonly<Record<string, unknown>> = typeof found === 'object' ? { ...found } : {};
   const oneOf = <T>(name: string, choices: readonly T[], other: T): T =>
-    choices.find((choice) => choice === entries.get(name)) ?? other;
+    choices.find((choice) => choice === entries[name]) ?? other;
   const onOff = (name: 'coach' | 'sound' | 'captions' | 'keys'): boolean =>
     oneOf(name, [true, false], usual[name]);
-  const volume: unknown = entries.get('volume');
+  const volume: unknown = entries.volume;
   return {
     language: oneOf('language', languageChoices, usual.language),
     theme: oneOf('theme', themeChoices, usual.theme),

@@ -19,7 +19,7 @@ import {
   ventDown,
   watchRise,
 } from './job.ts';
-import { figureIn, type Person } from './person.ts';
+import { figureIn, torqueIn, type Person } from './person.ts';
 
 /** The second half of the job: from the stopper to the record. Torques in N·m, lengths in mm, as the screen shows them. */
 
@@ -38,7 +38,8 @@ async function travelByRule(p: Person): Promise<number> {
   await p.on('Measure & mark');
   let travelMm = belowPortMm;
   for (const [what, sign] of measured)
-    travelMm += sign * figureIn((await p.act(`Measure with the rule: ${what}`)).join(' '), /: (-?[\d.]+) mm/);
+    travelMm +=
+      sign * figureIn((await p.act(`Measure with the rule: ${what}`)).join(' '), /: (-?[\d.,]+) mm/);
   return travelMm;
 }
 
@@ -46,7 +47,7 @@ async function shownQuiet(p: Person): Promise<void> {
   await p.on('Bleed & hose');
   await p.acts('Wait 1 min', 'Wait 10 s', shutBleed, 'Wait 1 min', 'Wait 1 min', 'Wait 10 s');
   const said = (await p.act(openBleed)).join(' ');
-  if (!said.includes('no puff')) throw new Error(`After two minutes shut: ${said}`);
+  if (!p.tongue.says.noPuff.test(said)) throw new Error(`After two minutes shut: ${said}`);
 }
 
 /** Stage 6: the stopper measured for, lowered, firmed, shown by the bleed, let go, looked at. */
@@ -58,7 +59,7 @@ export async function stopBore(p: Person): Promise<void> {
   const travelMm = await travelByRule(p);
   await p.on('Stopper');
   await p.act('Into the tip: Bore stopper 1');
-  await p.app.fill('Travel to the stop, mm', travelMm.toFixed(1));
+  await p.app.fill(p.tongue.label('Travel to the stop, mm'), travelMm.toFixed(1));
   await p.act('Depth collar: clamp at');
   await barrelOn(p);
   await p.on('Rod');
@@ -67,11 +68,11 @@ export async function stopBore(p: Person): Promise<void> {
   for (let pulls = 0, felt = 0; felt < firmNm; pulls += 1) {
     if (pulls > 60) throw new Error('The stopper never became firm');
     const turns = felt < 1 ? '1/4 turn' : '1/12 turn';
-    felt = figureIn((await p.act(`Inner rod, squeeze: ${turns}`)).join(' '), /feels ([\d.]+) N·m/);
+    felt = torqueIn((await p.act(`Inner rod, squeeze: ${turns}`)).join(' '));
   }
   await p.on('Bleed & hose');
-  await p.actUntil(openBleed, /it blows/, 1);
-  await p.actUntil('Wait until quiet', /went quiet after hissing/, 1);
+  await p.actUntil(openBleed, p.tongue.says.blows, 1);
+  await p.actUntil('Wait until quiet', p.tongue.says.wentQuiet, 1);
   await p.acts('Wait 1 min', 'Wait 10 s');
   await p.on('Stopper');
   await p.act('Inner rod, squeeze: 1/12 turn');
@@ -80,7 +81,7 @@ export async function stopBore(p: Person): Promise<void> {
   await p.on('Stopper');
   await p.act('Depth collar: free it');
   await p.on('Rod');
-  await p.actUntil('Rod, turn clockwise: 1/4 turn', /let go of the stopper/, 2);
+  await p.actUntil('Rod, turn clockwise: 1/4 turn', p.tongue.says.stopperLeft, 2);
   await p.act('Rod up: until it stops');
   await p.on('Bleed & hose');
   await p.act(shutBleed);
@@ -114,11 +115,11 @@ export async function lockStop(p: Person): Promise<void> {
   await p.act('Into the tip: Keeper plug 1');
   await barrelOn(p);
   await p.on('Rod');
-  await p.actUntil('Rod down: until it stops', /has hold of it/, 2);
+  await p.actUntil('Rod down: until it stops', p.tongue.says.hasHold, 2);
   for (let pulls = 0, felt = 0; pulls < 40 && felt < 50; pulls += 1) {
     const said = await p.attempt(`Rod, turn clockwise: ${felt < 5 ? '1/2 turn' : '1/6 turn'}`);
     if (said === null) break;
-    felt = /about [\d.]+ N·m/.test(said.join(' ')) ? figureIn(said.join(' '), /about ([\d.]+) N·m/) : 0;
+    felt = torqueIn(said.join(' '));
   }
   await p.act('Rod up: until it stops');
   await p.on('Bleed & hose');
@@ -158,7 +159,7 @@ export async function partService(p: Person): Promise<void> {
     'Trim the tee: dress the corners',
     'Trim the tee: file the edges',
   );
-  await p.actUntil('Gauge ring: try it over the tee', /passes the tee/, 1);
+  await p.actUntil('Gauge ring: try it over the tee', p.tongue.says.ringPasses, 1);
   await p.on('Branch');
   await p.acts('Dead service: purge it', 'Put on: Service cap 1');
   await p.on('Site');
@@ -208,13 +209,9 @@ export async function drawTee(p: Person): Promise<void> {
   await testHeadOff(p);
   await barrelOn(p);
   await p.on('Rod');
-  await p.actUntil('Rod down: until it stops', /has hold of it/, 2);
+  await p.actUntil('Rod down: until it stops', p.tongue.says.hasHold, 2);
   await p.act('Rod, turn counter-clockwise: 1/6 turn');
-  await p.actUntil(
-    'Rod, turn counter-clockwise: 1/2 turn',
-    /threads of the tee let go, inside the closed rig/,
-    40,
-  );
+  await p.actUntil('Rod, turn counter-clockwise: 1/2 turn', p.tongue.says.teeFree, 40);
   await rodUpBarrelOff(p);
   await p.act('Tip: take off what hangs on it');
   await p.on('Valve & spools');
@@ -224,7 +221,7 @@ export async function drawTee(p: Person): Promise<void> {
 async function screwIn(p: Person): Promise<void> {
   for (let pulls = 0, past = 0; pulls < 60; pulls += 1) {
     const said = (await p.act(`Rod, turn clockwise: ${past > 0 ? '1/6 turn' : '1/2 turn'}`)).join(' ');
-    const felt = /about [\d.]+ N·m/.test(said) ? figureIn(said, /about ([\d.]+) N·m/) : 0;
+    const felt = torqueIn(said);
     if (felt >= 6) past += past > 0 ? 1 / 6 : 1 / 2;
     if (past >= 1.3 && (felt >= 66 || past > 2)) return;
   }
@@ -241,7 +238,7 @@ export async function closeCoupling(p: Person): Promise<void> {
   await p.act('Into the tip: Closing plug 1 no. 1');
   await barrelOn(p);
   await p.on('Rod');
-  await p.actUntil('Rod down: until it stops', /has hold of it/, 2);
+  await p.actUntil('Rod down: until it stops', p.tongue.says.hasHold, 2);
   await p.act('Rod, turn counter-clockwise: 1/4 turn');
   await screwIn(p);
   await p.on('Bleed & hose');
@@ -284,13 +281,13 @@ export async function handBack(p: Person, proofs: readonly [number, number]): Pr
     ['crew', 'yard crew of two'],
   ];
   for (const [field, value] of written) {
-    await p.app.fill(field, value);
+    await p.app.fill(p.tongue.label(field), value);
     await p.act(`Write: ${field}`);
   }
   await p.act(sign('H12'));
   await p.on('Site');
   await p.act('Further on: Cover and make the ground safe');
   await p.on('Stop & refer');
-  await p.app.pressByKey('button', 'Finish: the job is done');
+  await p.app.pressByKey('button', p.tongue.label('Finish: the job is done'));
   await p.act('Yes');
 }

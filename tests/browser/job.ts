@@ -1,4 +1,4 @@
-import { figureIn, type Person } from './person.ts';
+import { figureIn, torqueIn, type Person } from './person.ts';
 
 /**
  * The whole job in the words of the screen, in SI. Amounts a crew would decide by feel or by a gauge are decided by
@@ -85,7 +85,7 @@ async function drawUp(p: Person, turns: string, firmNm: number): Promise<void> {
     let slackest = firmNm;
     for (const leg of legs) {
       const line = (await p.act(`${leg} tensioner: ${turns} tighter`)).join(' ');
-      slackest = Math.min(slackest, /about/.test(line) ? figureIn(line, /about ([\d.]+) N·m/) : 0);
+      slackest = Math.min(slackest, torqueIn(line));
     }
     if (slackest >= firmNm) return;
   }
@@ -114,7 +114,7 @@ export async function sealOnTee(p: Person): Promise<void> {
   await p.on('Measure & mark');
   await p.act('Paint: paint mark across top plug and tee');
   await p.on('Top plug');
-  await p.app.press('checkbox', 'Hold back with the second wrench');
+  await p.app.press('checkbox', p.tongue.label('Hold back with the second wrench'));
   await p.acts('Top plug, back: 1/12 turn', 'Top plug, in: 1/12 turn');
   await p.on('Leak fluid');
   await p.act('Leak fluid on: top plug');
@@ -137,13 +137,13 @@ export async function fluid(p: Person, ...places: string[]): Promise<void> {
   await p.on('Leak fluid');
   for (const place of places) {
     const said = (await p.act(`Leak fluid on: ${place}`)).join(' ');
-    if (!said.includes('no bubbles')) throw new Error(`Leak fluid on the ${place}: ${said}`);
+    if (!p.tongue.says.noBubbles.test(said)) throw new Error(`Leak fluid on the ${place}: ${said}`);
   }
 }
 
 export async function readGauge(p: Person, gauge: string): Promise<number> {
   await p.on('Gauges & detector');
-  return figureIn((await p.act(`${gauge}: read and write down`)).join(' '), /reads (-?[\d.]+) kPa/);
+  return figureIn((await p.act(`${gauge}: read and write down`)).join(' '), /(-?[\d.,]+) kPa/);
 }
 
 async function pumpTo(p: Person, kPa: number): Promise<void> {
@@ -238,7 +238,7 @@ export async function bleedAbove(p: Person): Promise<void> {
   await p.on('Bleed & hose');
   await p.acts(openBleed, 'Wait until quiet', 'Wait 10 s', shutBleed, 'Wait 10 s', 'Wait 10 s', 'Wait 10 s');
   const said = (await p.act(openBleed)).join(' ');
-  if (!said.includes('no puff')) throw new Error(`Above the shut valve: ${said}`);
+  if (!p.tongue.says.noPuff.test(said)) throw new Error(`Above the shut valve: ${said}`);
 }
 
 export async function rodUpBarrelOff(p: Person): Promise<void> {
@@ -255,12 +255,8 @@ export async function rodUpBarrelOff(p: Person): Promise<void> {
 export async function drawPlug(p: Person): Promise<void> {
   await barrelOn(p, ['Fit to the rod: Socket 1']);
   await p.on('Rod');
-  await p.actUntil('Rod down: until it stops', /has hold of it/, 2);
-  await p.actUntil(
-    'Rod, turn counter-clockwise: 1 turn',
-    /thread of the top plug let go, inside the closed rig/,
-    16,
-  );
+  await p.actUntil('Rod down: until it stops', p.tongue.says.hasHold, 2);
+  await p.actUntil('Rod, turn counter-clockwise: 1 turn', p.tongue.says.plugFree, 16);
   await rodUpBarrelOff(p);
   await p.on('Rod');
   await p.act('Tip: take off what hangs on it');

@@ -1,8 +1,11 @@
 import type { App } from './harness.ts';
+import { inEnglish, type Tongue } from './tongue.ts';
 
 /** A crew member at the keyboard: finds things by the words on the screen and knows only what the screen says. */
 export interface Person {
   readonly app: App;
+  /** The language the screen is in. Buttons are named by their English words and looked up. */
+  readonly tongue: Tongue;
   /** Puts hands on a thing: the tab of that name. */
   on(thing: string): Promise<void>;
   /** Presses a button by keyboard and returns what the log says came of it, newest last. Fails when hindered. */
@@ -26,10 +29,13 @@ const gaugeText = (name: string): string =>
 export function figureIn(text: string, pattern: RegExp): number {
   const found = pattern.exec(text)?.[1];
   if (found === undefined) throw new Error(`No figure ${String(pattern)} in "${text}"`);
-  return Number(found);
+  return Number(found.replace(',', '.'));
 }
 
-export function personAt(app: App): Person {
+/** The torque a hand feels, N·m, in whatever language it is told; 0 where none is. */
+export const torqueIn = (text: string): number => (/N·m/.test(text) ? figureIn(text, /([\d.,]+) N·m/) : 0);
+
+export function personAt(app: App, tongue: Tongue = inEnglish): Person {
   let lastTop = '';
 
   async function readLog(): Promise<string[]> {
@@ -44,9 +50,9 @@ export function personAt(app: App): Person {
   }
 
   async function attempt(button: string): Promise<string[] | null> {
-    await app.pressByKey('button', button);
+    await app.pressByKey('button', tongue.label(button));
     const lines = await readLog();
-    const hindered = lines[0]?.includes('Not done:') ?? false;
+    const hindered = tongue.says.hindered.test(lines[0] ?? '');
     const happened = hindered ? lines.slice(1) : lines;
     const known = happened.indexOf(lastTop);
     lastTop = happened[0] ?? '';
@@ -61,7 +67,8 @@ export function personAt(app: App): Person {
 
   return {
     app,
-    on: (thing) => app.pressByKey('tab', thing),
+    tongue,
+    on: (thing) => app.pressByKey('tab', tongue.label(thing)),
     attempt,
     act,
     async acts(...buttons) {
@@ -75,12 +82,13 @@ export function personAt(app: App): Person {
       throw new Error(`"${button}" ${most} times never led to ${String(answer)}`);
     },
     async gauge(name) {
-      const text = String(await app.page.evaluate(gaugeText(name)));
-      return text.includes('not on the rig') ? 0 : figureIn(text, /(-?[\d.]+) (?:kPa|psig)/);
+      const text = String(await app.page.evaluate(gaugeText(tongue.label(name))));
+      return text.includes(tongue.label('not on the rig')) ? 0 : figureIn(text, /(-?[\d.,]+) (?:kPa|psig)/);
     },
     async clock() {
       const text = await app.page.evaluate(
-        () => document.querySelector('[aria-label=Clock] time')?.textContent ?? '',
+        (name) => document.querySelector(`[aria-label=${name}] time`)?.textContent ?? '',
+        tongue.label('Clock'),
       );
       const [hours, minutes, seconds] = text.split(':').map(Number);
       return hours * 3600 + minutes * 60 + seconds;
