@@ -13,7 +13,11 @@ import { standOf } from './describe/stand.ts';
 import { nothingShown, type SceneView, type Shown } from './describe/view.ts';
 import { workView } from './describe/work.ts';
 import { workpieceItems } from './describe/workpiece.ts';
+import { GAUGE_STEM_M } from './pieces/testHead.ts';
 import type { ShapeSpec } from './pieces/part.ts';
+
+/** The test head's gauge stands this far above it, m. */
+const GAUGE_ABOVE_M = GAUGE_STEM_M + pieces.testHead.dims().gaugeDialOdM;
 
 /**
  * The picture in plain words and numbers: where every piece is, how it is turned, squeezed and opened. A pure function
@@ -24,7 +28,8 @@ export function describe(rig: RigState, shown: Shown = nothingShown): SceneView 
   const spec: ShapeSpec = { mainNps, teeSize };
   const stand = standOf(rig);
   const fluid = fluidViews(rig, stand, shown);
-  const topZM = stand.topZM ?? stand.geometry.plugTopZM;
+  const gaugeM = rig.stack.some((p) => p.kind === 'testHead') ? GAUGE_ABOVE_M : 0;
+  const topZM = (stand.topZM ?? stand.geometry.plugTopZM) + gaugeM;
   return {
     items: [...workpieceItems(rig, stand, spec), ...kitItems(rig, stand, spec, shown)],
     chains: chainViews(rig, stand),

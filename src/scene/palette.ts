@@ -32,6 +32,40 @@ const look = (skin: string, face: string, hatch: string, pattern: Look['pattern'
   pattern,
 });
 
+/** How light is answered in the full tier; grain is the size of its mottling, m, and how strong it is. */
+export interface Finish {
+  readonly metal: number;
+  readonly rough: number;
+  readonly grainM: number;
+  readonly mottle: number;
+}
+
+const finish = (metal: number, rough: number, grainM = 0, mottle = 0): Finish => ({
+  metal,
+  rough,
+  grainM,
+  mottle,
+});
+
+export const finishes: Readonly<Record<Stuff, Finish>> = {
+  steel: finish(0.75, 0.48),
+  bright: finish(0.9, 0.26),
+  iron: finish(0.45, 0.66, 0.0012, 0.35),
+  brass: finish(0.9, 0.3),
+  rubber: finish(0, 0.75),
+  seal: finish(0, 0.5),
+  glass: finish(0, 0.12),
+  paint: finish(0.05, 0.38),
+  marker: finish(0, 0.6),
+  dial: finish(0, 0.5),
+  soil: finish(0, 0.95, 0.014, 0.1),
+  wood: finish(0, 0.8, 0.009, 0.14),
+  coating: finish(0, 0.55, 0.005, 0.25),
+  scale: finish(0.1, 0.85, 0.001, 0.5),
+  tool: finish(0.6, 0.42),
+  weld: finish(0.6, 0.5, 0.0022, 0.4),
+};
+
 const light: Palette = {
   paper: hex('#f5f3ee'),
   line: hex('#2b3138'),

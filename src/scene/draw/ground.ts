@@ -61,7 +61,7 @@ export class Ground {
 
   #add(part: string, stuff: Stuff, cut: boolean, body: Solid): void {
     const mesh = new Mesh(toGeometry(body), this.#materials.part(stuff, 1, cut, false));
-    mesh.userData = { id: 'hole', part, cut };
+    mesh.userData = { id: 'hole', part, cut, stuff };
     this.#hole.add(mesh);
   }
 }

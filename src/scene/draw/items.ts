@@ -96,7 +96,7 @@ export class Items {
       const geometry = this.#geometries.get(key) ?? toGeometry(part.body);
       this.#geometries.set(key, geometry);
       const mesh = new Mesh(geometry);
-      mesh.userData = { id: view.id, part: part.name, cut: part.cut };
+      mesh.userData = { id: view.id, part: part.name, cut: part.cut, stuff: part.stuff };
       mesh.matrixAutoUpdate = false;
       group.add(mesh);
       return { part, mesh };

@@ -1,6 +1,6 @@
 import { BackSide, Color, DoubleSide, FrontSide, ShaderMaterial, Vector4 } from 'three';
 import type { Stuff } from '../pieces/part.ts';
-import { palettes, type Look, type Palette, type Rgb, type Theme } from '../palette.ts';
+import { finishes, palettes, type Look, type Palette, type Rgb, type Theme } from '../palette.ts';
 import { dotFragment, dotVertex, gasFragment, gasVertex, partFragment, partVertex } from './shader.ts';
 
 export const linear = ([r, g, b]: Rgb): Color => new Color().setRGB(r, g, b, 'srgb');
@@ -78,6 +78,10 @@ export class Materials {
         uHatch: { value: new Color() },
         uLine: { value: new Color() },
         uGlow: { value: new Color() },
+        uMetal: { value: finishes[stuff].metal },
+        uRough: { value: finishes[stuff].rough },
+        uGrain: { value: finishes[stuff].grainM },
+        uMottle: { value: finishes[stuff].mottle },
       },
       side: cut ? DoubleSide : FrontSide,
     });

@@ -1,3 +1,5 @@
+import { lightFunctions } from './light.ts';
+
 /**
  * One shader for all solid parts. A part is closed, so a back face seen past the cutting plane is the inside of its
  * material: it is painted flat, with hatching laid in the plane itself. Front faces are lit softly, with the drawn
@@ -22,6 +24,7 @@ void main() {
 `;
 
 export const partFragment = /* glsl */ `
+${lightFunctions}
 uniform vec4 uPlane;
 uniform float uCut;
 uniform vec3 uSkin;
@@ -34,6 +37,10 @@ uniform float uSlant;
 uniform float uSpacing;
 uniform float uRims;
 uniform float uLamp;
+uniform float uMetal;
+uniform float uRough;
+uniform float uGrain;
+uniform float uMottle;
 varying vec3 vRim;
 varying vec3 vWorld;
 varying vec3 vNormal3;
@@ -89,10 +96,19 @@ void main() {
       #include <colorspace_fragment>
       return;
     }
-    float sky = 0.62 + 0.2 * n.z;
-    float key = max(dot(n, normalize(vec3(0.55, -0.45, 0.7))), 0.0);
     float facing = max(dot(n, toEye), 0.0);
-    colour = uSkin * (sky + 0.3 * key + 0.08 * facing) + uGlow * (0.25 + 0.35 * (1.0 - facing));
+    if (uRims > 0.5) {
+      vec3 skin = uSkin;
+      if (uGrain > 0.0) {
+        skin *= 1.0 + uMottle * (grain(vWorld, uGrain) + 0.5 * grain(vWorld, uGrain * 0.37));
+      }
+      colour = lit(skin, n, toEye, uMetal, uRough);
+    } else {
+      float sky = 0.62 + 0.2 * n.z;
+      float key = max(dot(n, KEY), 0.0);
+      colour = uSkin * (sky + 0.3 * key + 0.08 * facing);
+    }
+    colour += uGlow * (0.25 + 0.35 * (1.0 - facing));
     if (uRims > 0.5) {
       vec3 w = fwidth(vRim);
       vec3 e = vRim / max(w, vec3(1e-6));

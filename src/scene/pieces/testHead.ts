@@ -9,6 +9,8 @@ import { HAIR, oRing, skirtBelow, type PieceShape } from './part.ts';
 /** Sweep of the dial: three quarters of a turn, zero at lower left. */
 export const DIAL_SWEEP_RAD = 1.5 * Math.PI;
 const DIAL_FRONT_M = 0.018;
+/** The gauge's case begins this far above the head, m. */
+export const GAUGE_STEM_M = 0.034;
 
 /** Head with gauge, vent, filler with check valve, and relief. Origin on its seat; the dial faces +x. */
 export const testHead: PieceShape = () => {
@@ -23,7 +25,7 @@ export const testHead: PieceShape = () => {
     [0, top],
   ]);
   const dial = d.gaugeDialOdM / 2;
-  const centre = top + 0.034 + dial;
+  const centre = top + GAUGE_STEM_M + dial;
   const stem = join(
     moved(prism(acrossFlats(6, 0.022), HAIR, 0.02), [0, 0, top]),
     ring(0, 0.007, top + 0.0201, centre - dial - 0.004, 16),
