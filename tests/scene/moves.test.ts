@@ -225,7 +225,7 @@ const rows: readonly Row[] = [
   ],
   [
     'chains slackened and unhooked, the whole rig comes off',
-    [rodDown(-0.5), valve(-quarter), remove('rodBarrel'), remove('upperSpool'), remove('isolationValve'), { kind: 'chain.hook', chain: 0, hooked: false }, { kind: 'chain.hook', chain: 1, hooked: false }, remove('saddle')], // prettier-ignore
+    [rodDown(-0.5), valve(-quarter), remove('rodBarrel'), remove('upperSpool'), remove('isolationValve'), tension(0, 'left', -1), tension(0, 'right', -1), tension(1, 'left', -1), tension(1, 'right', -1), { kind: 'chain.hook', chain: 0, hooked: false }, { kind: 'chain.hook', chain: 1, hooked: false }, remove('saddle')], // prettier-ignore
     ({ to, before }) => {
       expect(before('saddle').id).toBe('saddle');
       expect(to.chains).toHaveLength(0);
