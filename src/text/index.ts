@@ -1,7 +1,8 @@
 export * from './units.ts';
 export { decimals } from './figures.ts';
 export { languages, speakBy, spoken, type Language } from './language.ts';
-export { fetchWords, words } from './words.ts';
+export { fetchWords } from './shelf.ts';
+export { words } from './words.ts';
 export * from './say.ts';
 export * from './voice.ts';
 export * from './twin/index.ts';

@@ -192,7 +192,7 @@ export const outcomes: Catalogue['outcomes'] = {
 
 export const headings: Catalogue['headings'] = {
   holdPoints: 'Puntos de control',
-  gasControl: 'Control del gas',
+  gasControl: 'Control de gas',
   technique: 'Técnica',
   kit: 'Elección de piezas',
   abnormal: 'Condiciones anormales',
