@@ -19,7 +19,7 @@ export function maleThread(nps: ThreadNps, bottomZM: number, topZM: number, face
 export function maleHelix(nps: ThreadNps, bottomZM: number, topZM: number, faceZM: number): Solid {
   const crestM = (z: number) => madeUpRadius(nps) - CLEAR_M + ((z - faceZM) * TAPER_ON_DIAMETER) / 2;
   const { pitchM } = taperThreads[nps];
-  return helix({ lowM: bottomZM, highM: topZM, pitchM, crestM, grooveM: 1.4 * GROOVE_M, facets: 36 });
+  return helix({ lowM: bottomZM, highM: topZM, pitchM, crestM, grooveM: GROOVE_M, facets: 36 });
 }
 
 /** Points run upward; reverse them for the inside of a counter-clockwise profile. */
