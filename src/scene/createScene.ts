@@ -64,7 +64,8 @@ export interface RigScene {
   /** Told when the driver takes the picture away, and when it gives it back. */
   readonly onLost: (listener: (lost: boolean) => void) => () => void;
   readonly nudge: (key: string, shift?: boolean) => boolean;
-  readonly resize: (width: number, height: number) => void;
+  /** Size of the canvas, CSS pixels, and how much of its foot is covered. */
+  readonly resize: (width: number, height: number, covered?: number) => void;
   readonly stats: () => SceneStats;
   readonly dispose: () => void;
 }
@@ -110,7 +111,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   let pending = 0;
   let lastS = 0;
   let clockS = 0;
-  let size = { width: 1, height: 1 };
+  let size = { width: 1, height: 1, covered: 0 };
   const listeners = listenersOf<Intent>();
   const frameListeners = listenersOf<undefined>();
   const lostListeners = listenersOf<boolean>();
@@ -304,9 +305,9 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
         return { x: ((seen.x + 1) / 2) * size.width, y: ((1 - seen.y) / 2) * size.height };
       }),
     nudge,
-    resize: (width, height) => {
-      size = { width: Math.max(1, width), height: Math.max(1, height) };
-      turntable.resize(size.width, size.height);
+    resize: (width, height, covered = 0) => {
+      size = { width: Math.max(1, width), height: Math.max(1, height), covered };
+      turntable.resize(size.width, size.height, covered);
       fit();
       goTo(false);
     },

@@ -25,6 +25,8 @@ const radians = (deg: number): number => (deg * Math.PI) / 180;
 export class Turntable {
   readonly camera = new PerspectiveCamera(FIELD_DEG, 1, NEAR_M, 30);
   readonly #controls: CameraControls;
+  /** Share of the picture's height that nothing covers. */
+  #free = 1;
 
   constructor(canvas: HTMLElement, onMove: () => void, onTaken: () => void) {
     this.camera.up.set(0, 0, 1);
@@ -47,8 +49,11 @@ export class Turntable {
     return this.#controls.update(durationS);
   }
 
-  resize(widthPx: number, heightPx: number): void {
+  /** `lowPx`: so much at the foot of the picture is covered; what is looked at stands in the middle of the rest. */
+  resize(widthPx: number, heightPx: number, lowPx: number): void {
     this.camera.aspect = widthPx / Math.max(1, heightPx);
+    this.#free = Math.max(0.3, 1 - lowPx / Math.max(1, heightPx));
+    this.camera.setViewOffset(widthPx, heightPx, 0, lowPx / 2, widthPx, heightPx);
     this.camera.updateProjectionMatrix();
   }
 
@@ -56,7 +61,7 @@ export class Turntable {
     const direction = new Vector3(...(view.eye as [number, number, number])).normalize();
     const target = new Vector3(...(view.target as [number, number, number]));
     // Both the height and the width asked for must be in the picture.
-    const tall = Math.max(view.tallM, view.wideM / this.camera.aspect);
+    const tall = Math.max(view.tallM / this.#free, view.wideM / this.camera.aspect);
     // Down a bore one stands at its top and looks through a narrower glass instead of coming nearer.
     const fromM = view.fromM ?? tall / 2 / Math.tan(radians(FIELD_DEG / 2));
     const eye = target.clone().addScaledVector(direction, fromM);
