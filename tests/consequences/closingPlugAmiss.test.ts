@@ -68,6 +68,8 @@ describe('a crossed closing plug', () => {
   consequence('binds short of hand-tight and weeps 60 to 310 mg/s', () => {
     const crew = crossed();
     expect(crew.last('closing.turned').crossed).toBe(true);
+    // a hand turns it as far as it goes, and then no further
+    crew.tries({ kind: 'rod.turn', turns: 1 });
     expect(crew.tries({ kind: 'rod.turn', turns: 1 / 12 })).toBe('tooTight');
     const off = bareUnderOpenValve(crew);
     expect(off.kgPerS('closing')).toBeGreaterThan(60e-6);

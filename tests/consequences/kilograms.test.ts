@@ -17,6 +17,8 @@ const ways: Readonly<Record<string, (psig: number) => Crew>> = {
   'a coupling stood open by a tee screwed out': (psig) =>
     crewFor(atPsig(psig), (job) => {
       job.workpiece.teeBreakNm = 100;
+      // air enough that whoever works in the blow stays awake
+      job.site.freshAirM3PerS = 1;
     })
       .does({ kind: 'branch.cut', part: 'through' })
       .begins({ kind: 'tee.turn', turns: -8, holdBack: true })

@@ -52,9 +52,15 @@ describe('the rig taken off before it is bled', () => {
   consequence('chains let go first: the saddle lifts where end load outgrows the rig’s weight', () => {
     const letGo = (psig: number): Crew =>
       unbledBelow(psig).does(
-        { kind: 'chain.hook', chain: 0, hooked: false },
-        { kind: 'chain.hook', chain: 1, hooked: false },
+        ...[0, 1].flatMap((chain) => [
+          { kind: 'tensioner.turn', chain, side: 'left', turns: -1 } as const,
+          { kind: 'tensioner.turn', chain, side: 'right', turns: -1 } as const,
+        ]),
       );
+    const taut = unbledBelow(35);
+    expect(taut.tries({ kind: 'chain.hook', chain: 0, hooked: false }), 'no hand unhooks a taut leg').toBe(
+      'tooTight',
+    );
     const crew = letGo(35);
     expect(crew.told('saddle.lifted')).toHaveLength(1);
     const [lifted] = crew.told('saddle.lifted');
@@ -62,6 +68,13 @@ describe('the rig taken off before it is bled', () => {
     const balancePsig = (27 * 9.80665) / circleM2(0.07) / PSI_PA;
     expectNear(lifted.forceN, lifted.chamberGaugePa * circleM2(0.07), 0.001, 'N:');
     expect(crew.last('chain.released').chamberGaugePa).toBeGreaterThan(0);
+    // with the last hook off nothing but its weight holds the rig
+    expect(crew.run.rig.ending).toBeNull();
+    crew.does(
+      { kind: 'chain.hook', chain: 0, hooked: false },
+      { kind: 'chain.hook', chain: 1, hooked: false },
+    );
+    expect(crew.run.rig.ending).toEqual({ kind: 'hurt', cause: 'stackThrown' });
     expect(letGo(0.9 * balancePsig).told('saddle.lifted')).toHaveLength(0);
     expect(letGo(1.1 * balancePsig).told('saddle.lifted')).toHaveLength(1);
   });

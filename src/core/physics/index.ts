@@ -15,6 +15,7 @@ export {
 export { darcyFrictionFactor } from './friction.ts';
 export { isothermalChokeAbsPa, pipeMassFlowKgPerS, pipeSize } from './pipeFlow.ts';
 export { AIR, FUEL_GAS } from './gases.ts';
+export { liftShare } from './linkLaw.ts';
 export * from './excavation.ts';
 export * from './detector.ts';
 export * from './sound.ts';

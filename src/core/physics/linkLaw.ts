@@ -117,6 +117,15 @@ export function flowThrough(
   }
 }
 
+/** Share of a relief's opening at a pressure drop: a smooth step between the drop it lifts at and the one it is full at. */
+export function liftShare(dropPa: number, setDropPa: number, fullDropPa: number): number {
+  return smoothStep(Math.max(0, Math.min(1, (dropPa - setDropPa) / (fullDropPa - setDropPa))));
+}
+
+function smoothStep(share: number): number {
+  return share * share * (3 - 2 * share);
+}
+
 /** One way, its opening a smooth step of the drop between two drops. */
 function lifting(
   law: LinkLaw,
@@ -134,7 +143,7 @@ function lifting(
   orificeFlow(law.cdAM2, from, to, mixture, curves, true, out);
   if (lift >= 1) return;
   const slope = (6 * lift * (1 - lift)) / law.spanPa;
-  throttle(out, lift * lift * (3 - 2 * lift), slope, -slope);
+  throttle(out, smoothStep(lift), slope, -slope);
 }
 
 /** One way, its opening a smooth step of how far the fed side has fallen below the setting. */

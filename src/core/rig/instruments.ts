@@ -107,3 +107,8 @@ function withBarrel(rig: RigState) {
 export function oxygenShown(share: number): number {
   return stepped(share, 0.001);
 }
+
+/** The detector's display moves in whole per cents of the limit. */
+export function shownLel(share: number): number {
+  return stepped(share, c.detectorStepLel.value);
+}

@@ -1,4 +1,6 @@
 import * as v from 'valibot';
+import { pipes } from '../catalogue/index.ts';
+import { circleM2 } from '../physics/index.ts';
 
 /**
  * The rig's part of an exercise document: the workpiece, the system behind it, the site and the kit.
@@ -149,3 +151,8 @@ export const jobSchema = v.strictObject({
 export type Job = v.InferOutput<typeof jobSchema>;
 export type MainSize = v.InferOutput<typeof mainSizeSchema>;
 export type TeeSize = v.InferOutput<typeof teeSizeSchema>;
+
+/** Gas space of the service from the tee to its far end, m³: bore of the pipe by its length. */
+export function serviceVolumeM3({ system: { service } }: Job): number {
+  return circleM2(pipes[service.nps].idM) * service.lengthM;
+}

@@ -16,6 +16,8 @@ export interface Sense {
   readonly streetDb: number;
   /** Detector's reading and the truth, share of the lower explosive limit. */
   readonly lelShare: number;
+  /** The detector has latched over its range: it shows no figure until it is reset in clean air. */
+  readonly overRange: boolean;
   readonly trueLelShare: number;
   readonly oxygenShare: number;
 }
@@ -32,6 +34,7 @@ export const stillAir: Sense = {
   holeDb: -40,
   streetDb: 45,
   lelShare: 0,
+  overRange: false,
   trueLelShare: 0,
   oxygenShare: 0.209,
 };

@@ -32,6 +32,7 @@ export function setUp(job: Job): RigState {
       curbOpen: !job.system.service.curbShut,
       inHole: true,
       mainIsolated: false,
+      isolatedAtS: null,
       record: {},
       signed: {},
     },
@@ -52,7 +53,7 @@ export function setUp(job: Job): RigState {
     chains: [slackChain(), slackChain()],
     stack: [],
     valve: { openRad: 0 },
-    testHead: { ventOpen: 1, pumpUntilS: 0 },
+    testHead: { ventOpen: 1, pumpUntilS: 0, strokes: 0 },
     bleed: { openRad: 0 },
     hose: 'none',
     rod: {

@@ -25,9 +25,8 @@ export function sightFrom(rig: RigState, at: LookPlace, sense: Sense): Sight | n
     case 'wrap':
       return { visible: true, wrap: workpiece.wrap };
     case 'gasketSeat':
-      if (rig.collar.gasket === null)
-        return { visible: true, face: rig.site.cleaned.coupling ? 'sound' : 'dirty' };
-      return { visible: true, face: 'sound' };
+      if (rig.collar.gasket !== null || teeInside(rig)) return null;
+      return { visible: true, face: rig.site.cleaned.coupling ? 'sound' : 'dirty' };
     case 'chains':
       if (chainSet(rig).legs === 0) return { visible: true, chainsBear: false };
       return { visible: true, chainsBear: seating(rig).clampN > 200 };

@@ -37,16 +37,18 @@ export function wouldMove(rig: RigState, sense: Sense): Spontaneous {
 }
 
 function stopperSlips(rig: RigState, sense: Sense): boolean {
-  if (
-    !stopperInBore(rig) ||
-    rig.keeper.at === 'tee' ||
-    rig.stopper.torqueNm <= 0 ||
-    rig.stopper.belowPortM < -SLIP_M / 2
-  ) {
+  if (!stopperInBore(rig) || rig.stopper.torqueNm <= 0 || rig.stopper.belowPortM < -SLIP_M / 2) {
     return false;
   }
-  const thrust = stopperThrustN(rig, rig.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
+  const thrust = thrustUpN(rig, sense);
+  // a keeper stops it going up; nothing stops it going down
+  if (thrust > 0 && rig.keeper.at === 'tee') return false;
   return stopperVerdict(thrust, holdsN(rig, sense.atS)) === 'slips';
+}
+
+/** Thrust of the gas on the stopper, N, upward positive. */
+function thrustUpN(rig: RigState, sense: Sense): number {
+  return stopperThrustN(rig, rig.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
 }
 
 /** Friction on the bore, and two hands on the rod while the holder is latched and held. */
@@ -86,12 +88,16 @@ export function move(
       };
     }
     case 'stopperSlips': {
-      const thrust = stopperThrustN(rig, rig.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
-      const holds = holdsN(rig, sense.atS);
-      return {
-        rig: slippedUp(rig, SLIP_M),
-        facts: [{ fact: 'stopper.slipped', byM: SLIP_M, thrustN: thrust, holdsN: holds }],
+      const thrust = thrustUpN(rig, sense);
+      const slipped: FactBody = {
+        fact: 'stopper.slipped',
+        byM: SLIP_M,
+        thrustN: thrust,
+        holdsN: holdsN(rig, sense.atS),
       };
+      return thrust > 0
+        ? { rig: slippedUp(rig, SLIP_M), facts: [slipped] }
+        : { rig: pushedOut(rig), facts: [slipped, { fact: 'stopper.dropped', into: 'main' }] };
     }
     case null:
       return { rig, facts: [] };
@@ -112,6 +118,17 @@ function slippedUp(rig: RigState, byM: number): RigState {
   };
 }
 
+/** Pushed down it leaves the tee below and is gone. */
+function pushedOut(rig: RigState): RigState {
+  const id = rig.stopper.piece;
+  return {
+    ...rig,
+    kit: id === null ? rig.kit : { ...rig.kit, [id]: { ...rig.kit[id], where: 'lost' } },
+    rod: rig.rod.load === 'stopper' ? { ...rig.rod, load: null, engaged: null } : rig.rod,
+    stopper: { ...rig.stopper, at: 'lost', torqueNm: 0, squeezeTurns: 0 },
+  };
+}
+
 /** A stopper near its limit creeps this fast, m/s (assumed). */
 const CREEP_M_PER_S = 2e-5;
 
@@ -119,7 +136,7 @@ const CREEP_M_PER_S = 2e-5;
 export function ageBy(rig: RigState, sense: Sense, durationS: number): RigState {
   const bedded = bedChains(rig, sense.gaugePa('chamber'), durationS);
   if (!stopperInBore(bedded) || bedded.stopper.torqueNm <= 0 || bedded.keeper.at === 'tee') return bedded;
-  const thrust = stopperThrustN(bedded, bedded.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
+  const thrust = thrustUpN(bedded, sense);
   const creeps = stopperVerdict(thrust, holdsN(bedded, sense.atS)) === 'creeps';
   return creeps && bedded.stopper.at === 'set' ? slippedUp(bedded, CREEP_M_PER_S * durationS) : bedded;
 }

@@ -22,7 +22,7 @@ export interface RigState {
   /** Pieces above the saddle, from below: valve, spools, then the piece on top. */
   readonly stack: readonly StackPiece[];
   readonly valve: { readonly openRad: number };
-  readonly testHead: { readonly ventOpen: number; readonly pumpUntilS: number };
+  readonly testHead: { readonly ventOpen: number; readonly pumpUntilS: number; readonly strokes: number };
   /** Bleed cock of the piece on top, rad open. */
   readonly bleed: { readonly openRad: number };
   readonly hose: 'none' | 'inHole' | 'away';
@@ -58,6 +58,8 @@ export interface SiteState {
   readonly curbOpen: boolean;
   readonly inHole: boolean;
   readonly mainIsolated: boolean;
+  /** When the valves that shut the main will be shut, s; null while nobody has gone to them. */
+  readonly isolatedAtS: number | null;
   readonly record: Readonly<Record<string, string>>;
   readonly signed: Readonly<Record<string, number>>;
 }

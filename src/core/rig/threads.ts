@@ -58,10 +58,15 @@ export function crossedTorqueNm(engagedTurns: number): number {
   return RUN_ON_NM + CROSSED_NM_PER_TURN * engagedTurns;
 }
 
+/** Turns at which a crossed thread will go no further on the rod. */
+export function crossedTightestTurns(): number {
+  return (c.rodTorqueLimitNm.value - RUN_ON_NM) / CROSSED_NM_PER_TURN;
+}
+
 /** Turns at which a thread is down: hand-tight, or as far as the rod drives a crossed one. */
 function downTurns(rig: RigState, crossed: boolean): number {
   const hand = handTightTurns(rig.job);
-  return crossed ? Math.min(hand, (c.rodTorqueLimitNm.value - RUN_ON_NM) / CROSSED_NM_PER_TURN) : hand;
+  return crossed ? Math.min(hand, crossedTightestTurns()) : hand;
 }
 
 /** Opening past a plug being made up from nothing: open, then a slot, then sealed, or down and crossed. */

@@ -1,5 +1,5 @@
 import { constants } from '../catalogue/index.ts';
-import { advanceDetector, advanceExcavation } from '../physics/index.ts';
+import { advanceDetector, advanceExcavation, oxygenFraction } from '../physics/index.ts';
 import type { Job } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
 import type { HoleAir } from './types.ts';
@@ -13,6 +13,7 @@ export const cleanAir: HoleAir = {
   peakLelShare: 0,
   overAlarmS: [0, 0],
   alarm: 0,
+  lowOxygenS: 0,
 };
 
 /** What came into the hole in a time, mol. */
@@ -21,8 +22,18 @@ export interface IntoHole {
   readonly gasMol: number;
 }
 
+/** Oxygen below which a person down there passes out, and how long it takes, s (assumed: 10 %, a minute). */
+const FAINT_OXYGEN = 0.1;
+export const FAINT_S = 60;
+
 /** The hole's air and its detector after a time of steady inflow; the alarm stays as it was (the run turns it). */
-export function advanceAir(air: HoleAir, job: Job, into: IntoHole, durationS: number): HoleAir {
+export function advanceAir(
+  air: HoleAir,
+  job: Job,
+  into: IntoHole,
+  durationS: number,
+  manned: boolean,
+): HoleAir {
   const { site, system } = job;
   const { box } = advanceExcavation(
     {
@@ -53,6 +64,10 @@ export function advanceAir(air: HoleAir, job: Job, into: IntoHole, durationS: nu
     peakLelShare: Math.max(air.peakLelShare, share),
     overAlarmS: [over(0), over(1)],
     alarm: air.alarm,
+    lowOxygenS:
+      manned && oxygenFraction(gasFraction, c.airOxygenFraction.value) < FAINT_OXYGEN
+        ? air.lowOxygenS + durationS
+        : 0,
   };
 }
 

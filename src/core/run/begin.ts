@@ -22,6 +22,7 @@ export function begin(scenario: Scenario): RunState {
     network,
     gas: { atS: 0, airMol, gasMol, stepS: firstStepS(ready(network), 0, { airMol, gasMol }) },
     sinceS: 0,
+    agedS: 0,
     markS: FIRST_MARK_S,
     ledger: {
       toHoleMol: 0,

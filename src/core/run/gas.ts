@@ -1,6 +1,7 @@
 import { constants } from '../catalogue/index.ts';
 import {
   compile,
+  liftShare,
   linkRates,
   pressuresAbsPa,
   SILENCE_DB,
@@ -68,13 +69,12 @@ const ear = {
 
 /** Sound of one link at the ear, dB. Only openings of known area sound. */
 function levelOf(view: GasView, at: number): number {
-  const link = view.network.links[at];
   const { airMolPerS, gasMolPerS } = view.flows;
   const total = Math.abs(airMolPerS[at] + gasMolPerS[at]);
   if (total <= 0) return SILENCE_DB;
   const share = Math.abs(gasMolPerS[at]) / total;
   const { gas, air, temperatureK } = view.network;
-  const cdAM2 = areaOf(link);
+  const cdAM2 = openAreaM2(view, at);
   if (cdAM2 <= 0) return SILENCE_DB;
   const molar = share * gas.molarMassKgPerMol + (1 - share) * air.molarMassKgPerMol;
   const mixed = {
@@ -90,8 +90,13 @@ function levelOf(view: GasView, at: number): number {
   );
 }
 
-function areaOf(link: Network['links'][number]): number {
-  if (link.law === 'orifice' || link.law === 'relief' || link.law === 'check') return link.cdAM2;
+/** What a link leaves open now, m² effective: a relief only as far as it has lifted. */
+export function openAreaM2(view: GasView, at: number): number {
+  const link = view.network.links[at];
+  if (link.law === 'relief') {
+    return link.cdAM2 * liftShare(gaugeOf(view, link.from), link.setDropPa, link.fullDropPa);
+  }
+  if (link.law === 'orifice' || link.law === 'check') return link.cdAM2;
   return link.law === 'slot' ? link.perimeterM * link.gapM * link.cd : 0;
 }
 

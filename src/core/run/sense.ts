@@ -57,6 +57,10 @@ class GasSense implements Sense {
     return this.air.detectorLelShare;
   }
 
+  get overRange(): boolean {
+    return this.air.overRange;
+  }
+
   get trueLelShare(): number {
     return this.air.gasFraction / this.run.scenario.job.site.lelFraction;
   }

@@ -1,8 +1,10 @@
 import {
   ageBy,
+  chainSet,
   endLoadN,
   layOut,
   move,
+  rigWeightN,
   type Fact,
   type FactBody,
   type RigState,
@@ -11,15 +13,15 @@ import {
 import { tellProcedure } from './tell.ts';
 import { senseOf } from './sense.ts';
 import { alike, ready, type GasView } from './gas.ts';
-import type { Crossing, Pending } from './step.ts';
+import { SNAP_S, type Crossing, type Pending } from './step.ts';
 import { refit } from './transfer.ts';
 import type { EarState, Ledger, RunState } from './types.ts';
 
 /** Takes a worked-out step: gas, air, ledger and ear move to its end, and what it crossed happens. */
 export function settle(run: RunState, pending: Pending): RunState {
   const moved = book(run, pending);
-  if (pending.crossing !== null) return cross(moved, pending.crossing, pending.view);
-  return pending.step.endS >= run.markS ? atMark(moved, pending.view) : moved;
+  const after = pending.crossing === null ? moved : cross(moved, pending.crossing, pending.view);
+  return after.gas.atS >= after.markS - SNAP_S ? atMark(after, pending.view) : after;
 }
 
 /** Books a step without looking at thresholds or marks: the gas is where it is, the ledger knows how it got there. */
@@ -99,17 +101,17 @@ function closureAfter(run: RunState, { step }: Pending): { throughputMol: number
   return { throughputMol, closure: Math.max(run.closure, error) };
 }
 
-/** Adds facts at the run's gas time and lets the procedure follow them. */
+/** Adds facts at a time and lets the procedure follow them. */
 export function raise(run: RunState, atS: number, bodies: readonly FactBody[]): RunState {
   if (bodies.length === 0) return run;
   const facts: Fact[] = bodies.map((body) => ({ atS, ...body }));
   return tellProcedure({ ...run, facts: run.facts.concat(facts) }, facts);
 }
 
-/** The rig changed by itself: cells and links are laid out anew and the gas carried over. */
+/** The rig changed, by a hand or by itself: cells and links are laid out anew and the gas carried over. */
 export function relay(run: RunState, rig: RigState, atS: number): RunState {
   const refitted = refit(run, rig, atS);
-  return { ...refitted, sinceS: atS, markS: atS + FIRST_MARK_S };
+  return { ...refitted, sinceS: atS, markS: Math.min(atS + FIRST_MARK_S, ...dueTimes(rig)) };
 }
 
 /**
@@ -125,17 +127,47 @@ function atMark(run: RunState, view: GasView): RunState {
   const atS = run.gas.atS;
   const sense = senseOf(run, view, atS, run.air);
   const since = Math.max(FIRST_MARK_S, atS - run.sinceS);
-  const rig = ageBy(run.rig, sense, Math.min(WIDEST_MARK_S, since * (2 / 3)));
+  const { rig, facts } = whatIsDue(ageBy(run.rig, sense, atS - run.agedS), sense);
   const laid = layOut(rig, sense);
   const still = rig === run.rig && alike(run.network, laid);
   const markS = atS + Math.min(still ? WIDEST_STILL_MARK_S : WIDEST_MARK_S, 2 * since);
-  const pumping = rig.testHead.pumpUntilS > atS;
-  return {
-    ...run,
-    rig,
-    network: still ? run.network : laid,
-    markS: pumping ? Math.min(markS, rig.testHead.pumpUntilS) : markS,
-  };
+  return raise(
+    {
+      ...run,
+      rig,
+      agedS: atS,
+      network: still ? run.network : laid,
+      markS: Math.min(markS, ...dueTimes(rig)),
+    },
+    atS,
+    facts,
+  );
+}
+
+/** Times at which something that a hand began comes to its end: pump strokes, valves that shut the main. */
+function dueTimes(rig: RigState): readonly number[] {
+  const times: number[] = [];
+  if (rig.testHead.strokes > 0) times.push(rig.testHead.pumpUntilS);
+  if (rig.site.isolatedAtS !== null) times.push(rig.site.isolatedAtS);
+  return times;
+}
+
+/** What comes to its end at this mark. */
+function whatIsDue(rig: RigState, sense: Sense): { rig: RigState; facts: readonly FactBody[] } {
+  const byNow = sense.atS + SNAP_S;
+  const { testHead, site } = rig;
+  if (site.isolatedAtS !== null && site.isolatedAtS <= byNow) {
+    const ending = { kind: 'isolated' } as const;
+    return {
+      rig: { ...rig, site: { ...site, mainIsolated: true }, ending },
+      facts: [{ fact: 'ended', ending }],
+    };
+  }
+  if (testHead.strokes > 0 && testHead.pumpUntilS <= byNow) {
+    const fact = { fact: 'pumped', strokes: testHead.strokes, headGaugePa: sense.gaugePa('above') } as const;
+    return { rig: { ...rig, testHead: { ...testHead, strokes: 0 } }, facts: [fact] };
+  }
+  return { rig, facts: [] };
 }
 
 function cross(run: RunState, crossing: Crossing, view: GasView): RunState {
@@ -152,6 +184,8 @@ function cross(run: RunState, crossing: Crossing, view: GasView): RunState {
         { fact: 'gas.alarm', step: crossing.step, lelShare: run.air.detectorLelShare },
       ]);
     }
+    case 'faints':
+      return hurt(run, 'asphyxia', []);
     case 'hiss':
       return { ...run, ear: { ...run.ear, hissSinceS: atS } };
     case 'quiet': {
@@ -182,7 +216,16 @@ function saddleMoves(run: RunState, up: boolean, sense: Sense): RunState {
   if (!up) return heard;
   const chamberGaugePa = sense.gaugePa('chamber');
   const forceN = endLoadN(run.rig, chamberGaugePa);
-  return raise(heard, sense.atS, [{ fact: 'saddle.lifted', chamberGaugePa, forceN }]);
+  const fact = { fact: 'saddle.lifted', chamberGaugePa, forceN } as const;
+  const free = chainSet(run.rig).legs === 0 && forceN - rigWeightN(run.rig) > 0;
+  // nothing holds it but its weight, and that is lifted: the whole rig goes up
+  return free ? hurt(heard, 'stackThrown', [fact]) : raise(heard, sense.atS, [fact]);
+}
+
+/** The exercise ends as the job would: somebody is hurt. */
+function hurt(run: RunState, cause: string, before: readonly FactBody[]): RunState {
+  const ending = { kind: 'hurt', cause } as const;
+  return raise({ ...run, rig: { ...run.rig, ending } }, run.gas.atS, [...before, { fact: 'ended', ending }]);
 }
 
 function blows(run: RunState, from: string | null, kgPerS: number, atS: number): RunState {
@@ -204,10 +247,5 @@ function mayBurn(run: RunState, nearReachM: number, atS: number): RunState {
     { fact: 'gas.flammable', lelShare, nearReachM },
   ]);
   if (!run.scenario.job.site.ignitionSource || run.rig.site.done.ignitionCleared !== undefined) return warned;
-  const ending = { kind: 'hurt', cause: 'ignited' } as const;
-  const burnt = { ...warned, rig: { ...warned.rig, ending } };
-  return raise(burnt, atS, [
-    { fact: 'gas.ignited', lelShare },
-    { fact: 'ended', ending },
-  ]);
+  return hurt(warned, 'ignited', [{ fact: 'gas.ignited', lelShare }]);
 }

@@ -2,8 +2,8 @@ import { constants } from '../catalogue/index.ts';
 import { densityKgPerM3, jetReachM, naturalStep, stepTo, type Step } from '../physics/index.ts';
 import { lifted, wouldMove, type Spontaneous } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
-import { advanceAir, alarmFor, type IntoHole } from './air.ts';
-import { bleedLevelDb, gaugeOf, ready, streetDb, viewGas, type GasView } from './gas.ts';
+import { advanceAir, alarmFor, FAINT_S, type IntoHole } from './air.ts';
+import { bleedLevelDb, gaugeOf, openAreaM2, ready, streetDb, viewGas, type GasView } from './gas.ts';
 import { senseOf } from './sense.ts';
 import type { HoleAir, RunState } from './types.ts';
 
@@ -13,6 +13,7 @@ const c = constants;
 export type Crossing =
   | { readonly kind: 'moves'; readonly what: Spontaneous }
   | { readonly kind: 'alarm'; readonly step: 0 | 1 | 2 }
+  | { readonly kind: 'faints' }
   | { readonly kind: 'quiet' }
   | { readonly kind: 'hiss' }
   | { readonly kind: 'relief'; readonly lifted: boolean }
@@ -29,6 +30,8 @@ export interface Pending {
   readonly crossing: Crossing | null;
 }
 
+/** Times nearer than this are one, s. */
+export const SNAP_S = 1e-6;
 /** Event times are found to a millisecond. */
 const LOCATED_S = 1e-3;
 /** Mass flow into the hole from which it counts as blowing, and below which it has ceased, kg/s. */
@@ -39,7 +42,7 @@ const BLOW_OVER_KG_PER_S = 1e-4;
 function tryStep(run: RunState, step: Step): Pending {
   const durationS = step.endS - run.gas.atS;
   const into = intoHole(run, step);
-  const air = advanceAir(run.air, run.scenario.job, into, durationS);
+  const air = advanceAir(run.air, run.scenario.job, into, durationS, run.rig.site.inHole);
   const view = viewGas(run.network, step.contents, step.endS);
   return { step, view, air, into, crossing: crossingOf(run, view, air, step.endS) };
 }
@@ -48,7 +51,9 @@ function tryStep(run: RunState, step: Step): Pending {
 export function pend(run: RunState): Pending {
   const net = ready(run.network);
   const room = run.markS - run.gas.atS;
-  const first = tryStep(run, naturalStep(net, run.gas.atS, run.gas, run.gas.stepS, room));
+  const step = naturalStep(net, run.gas.atS, run.gas, run.gas.stepS, room);
+  // a step up to the mark ends on the mark, to the last bit
+  const first = tryStep(run, Math.abs(step.endS - run.markS) < SNAP_S ? { ...step, endS: run.markS } : step);
   if (first.crossing === null) return first;
   let lowS = run.gas.atS;
   let high = first;
@@ -89,8 +94,7 @@ function strongestBlow(view: GasView): { from: string; kgPerS: number; cdAM2: nu
     const link = view.network.links[i];
     if (link.to !== 'hole' || link.id === 'bleed' || link.law === 'source') continue;
     const kgPerS = view.flows.gasMolPerS[i] * view.network.gas.molarMassKgPerMol;
-    if (kgPerS > best.kgPerS)
-      best = { from: link.id, kgPerS, cdAM2: link.law === 'orifice' ? link.cdAM2 : 0 };
+    if (kgPerS > best.kgPerS) best = { from: link.id, kgPerS, cdAM2: openAreaM2(view, i) };
   }
   return best;
 }
@@ -101,6 +105,7 @@ export function crossingOf(run: RunState, view: GasView, air: HoleAir, atS: numb
   if (what !== null) return { kind: 'moves', what };
   const step = alarmFor(air, run.scenario.job);
   if (step !== run.air.alarm) return { kind: 'alarm', step };
+  if (air.lowOxygenS >= FAINT_S) return { kind: 'faints' };
   const level = bleedLevelDb(view);
   if (run.ear.hissSinceS !== null && level < streetDb) return { kind: 'quiet' };
   if (run.ear.hissSinceS === null && level >= streetDb) return { kind: 'hiss' };

@@ -55,7 +55,9 @@ export function refit(run: RunState, rig: RigState, atS: number): RunState {
     network,
     gas: { atS, airMol, gasMol, stepS: firstStepS(ready(network), atS, next) },
     air:
-      spilledGas > 0 ? advanceAir(run.air, rig.job, { airMol: spilledAir, gasMol: spilledGas }, 0) : run.air,
+      spilledGas > 0
+        ? advanceAir(run.air, rig.job, { airMol: spilledAir, gasMol: spilledGas }, 0, rig.site.inHole)
+        : run.air,
     ledger: {
       ...run.ledger,
       toHoleMol: run.ledger.toHoleMol + spilledGas,

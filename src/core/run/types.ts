@@ -33,6 +33,8 @@ export interface HoleAir {
   readonly peakLelShare: number;
   readonly overAlarmS: readonly [number, number];
   readonly alarm: 0 | 1 | 2;
+  /** How long somebody has been down in air that does not keep a person awake, s. */
+  readonly lowOxygenS: number;
 }
 
 /** What the ear follows. */
@@ -56,6 +58,8 @@ export interface RunState {
   readonly gas: GasMesh;
   /** Last action that touched the gas, and the next mark of time at which seals are looked at again, s. */
   readonly sinceS: number;
+  /** Until when slow things (bedding links, a creeping stopper) have been aged, s. */
+  readonly agedS: number;
   readonly markS: number;
   readonly ledger: Ledger;
   readonly air: HoleAir;

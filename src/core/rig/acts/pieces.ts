@@ -89,6 +89,7 @@ function placeOther(rig: RigState, piece: KitPiece): Outcome {
     case 'closingPlug':
       if (rig.saddle.on !== 'board') return 'covered';
       if (rig.tee.at === 'coupling' || rig.closing.at !== 'board') return 'occupied';
+      if (!fitsTee) return 'doesNotFit';
       return fitted(
         {
           ...rig,
@@ -134,7 +135,7 @@ function stackOn(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sense
     ...withPiece(rig, piece.id, { where: 'rig' }),
     stack,
     valve: piece.kind === 'isolationValve' ? { openRad: 0 } : rig.valve,
-    testHead: piece.kind === 'testHead' ? { ventOpen: 1, pumpUntilS: 0 } : rig.testHead,
+    testHead: piece.kind === 'testHead' ? { ventOpen: 1, pumpUntilS: 0, strokes: 0 } : rig.testHead,
     bleed: { openRad: 0 },
     rod: piece.kind === 'rodBarrel' ? { ...rig.rod, travelM: 0, engaged: null, held: false } : rig.rod,
   };
@@ -165,7 +166,7 @@ function stackOff(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sens
   if (!removingTop) return barrelAndSpool ? 'covered' : 'occupied';
   if (piece.kind === 'rodBarrel' && rodThroughBall(rig)) return 'pieceInBall';
   const turned = holdBack ? last : loosest(rig.stack);
-  if (turned.id !== last.id) return wrongJoint(rig, turned, last);
+  if (turned.id !== last.id) return wrongJoint(rig, turned, last, sense);
   const aboveValve = hasValve(rig) && piece.kind !== 'isolationValve' && piece.kind !== 'lowerSpool';
   const gaugePa = sense.gaugePa(aboveValve ? 'above' : 'chamber');
   const share = shareOf(rig, piece);
@@ -176,7 +177,7 @@ function stackOff(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sens
     ...withPiece(rig, piece.id, { where: 'board' }),
     stack: rig.stack.slice(0, -1),
     bleed: { openRad: 0 },
-    testHead: piece.kind === 'testHead' ? { ventOpen: 1, pumpUntilS: 0 } : rig.testHead,
+    testHead: piece.kind === 'testHead' ? { ventOpen: 1, pumpUntilS: 0, strokes: 0 } : rig.testHead,
     rod: piece.kind === 'rodBarrel' ? { ...rig.rod, travelM: 0, held: false, engaged: null } : rig.rod,
   };
   const fact = { fact: 'piece.removed', piece: piece.id, pressureGaugePa: gaugePa, thrustN, gasMol } as const;
@@ -195,9 +196,30 @@ function loosest(stack: readonly StackPiece[]): StackPiece {
   return least;
 }
 
-function wrongJoint(rig: RigState, turned: StackPiece, meant: StackPiece): Outcome {
+/** The wrong joint turns: loose the first time, off with all that stands on it the second. */
+function wrongJoint(rig: RigState, turned: StackPiece, meant: StackPiece, sense: Sense): Outcome {
+  if (turned.jointNm < LOOSE_JOINT_NM) return comesOff(rig, turned, meant, sense);
   const stack = rig.stack.map((p) => (p.id === turned.id ? { ...p, jointNm: LOOSE_JOINT_NM / 3 } : p));
   return did({ ...rig, stack }, { fact: 'joint.turned', joint: turned.id, meant: meant.id });
+}
+
+function comesOff(rig: RigState, turned: StackPiece, meant: StackPiece, sense: Sense): Outcome {
+  const at = rig.stack.findIndex((p) => p.id === turned.id);
+  const underBall = turned.kind === 'isolationValve' || turned.kind === 'lowerSpool';
+  const gaugePa = sense.gaugePa(underBall ? 'chamber' : 'above');
+  const thrustN = stackThrustN(gaugePa);
+  let off: RigState = { ...rig, stack: rig.stack.slice(0, at), bleed: { openRad: 0 } };
+  for (const piece of rig.stack.slice(at)) off = withPiece(off, piece.id, { where: 'board' });
+  const facts = [
+    { fact: 'joint.turned', joint: turned.id, meant: meant.id },
+    { fact: 'piece.removed', piece: turned.id, pressureGaugePa: gaugePa, thrustN, gasMol: 0 },
+  ] as const;
+  return strikes(
+    { ...off, rod: { ...off.rod, travelM: 0, held: false, engaged: null } },
+    facts,
+    thrustN,
+    'stackThrown',
+  );
 }
 
 /** Share of its cell's gas that goes with a piece. */

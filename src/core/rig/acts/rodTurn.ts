@@ -2,11 +2,11 @@ import { constants } from '../../catalogue/index.ts';
 import type { FactBody } from '../facts.ts';
 import { handTightTurns, madeUpTurns, threadSeat, travelForTip } from '../reach.ts';
 import type { RigState } from '../state.ts';
-import { crossedTorqueNm } from '../threads.ts';
+import { crossedTightestTurns, crossedTorqueNm } from '../threads.ts';
 import type { Sense } from '../sense.ts';
 import { did, tidy, withPiece, type Outcome } from './outcome.ts';
 import { unlatch } from './stopper.ts';
-import { freeTee, keeperGapM, makingUpNm, teeTorqueNm, turnPlug } from './workpiece.ts';
+import { freeTee, keeperGapM, makingUpNm, perTurnNm, teeTorqueNm, turnPlug } from './workpiece.ts';
 
 const LIMIT_NM = constants.rodTorqueLimitNm.value;
 /** A thread holds its piece from half a turn on. */
@@ -34,9 +34,15 @@ export function turnRod(rig: RigState, turns: number, sense: Sense): Outcome {
 }
 
 function turnPlugByRod(rig: RigState, turns: number, sense: Sense): Outcome {
-  if (!rig.plug.broken && rig.job.workpiece.plugBreakNm > LIMIT_NM) return 'tooTight';
+  const biteNm = rig.plug.broken ? snuggedNm(rig) : rig.job.workpiece.plugBreakNm;
+  if (turns < 0 && biteNm > LIMIT_NM) return 'tooTight';
   const outcome = turnPlug(rig, turns, sense, true);
   return typeof outcome === 'string' ? outcome : followThread(outcome);
+}
+
+/** What it takes to loosen a plug that was snugged again: as much as it was snugged with, nothing once it has moved. */
+function snuggedNm(rig: RigState): number {
+  return rig.plug.turnsBack < 0.01 ? rig.plug.torqueNm : 0;
 }
 
 /** The rod rises and sinks with the thread it turns. */
@@ -68,9 +74,11 @@ function threadTravel(rig: RigState): number | null {
 
 /** Clockwise makes the keeper up. */
 function makeUpKeeper(rig: RigState, turns: number): Outcome {
-  const engagedTurns = tidy(rig.keeper.engagedTurns + turns);
+  // it turns until it is as tight as a rod can make it
+  const tightest = handTightTurns(rig.job) + LIMIT_NM / perTurnNm(rig);
+  const engagedTurns = tidy(Math.min(tightest, rig.keeper.engagedTurns + turns));
+  if (engagedTurns <= rig.keeper.engagedTurns) return 'tooTight';
   const torqueNm = makingUpNm(rig, engagedTurns);
-  if (torqueNm > LIMIT_NM) return 'tooTight';
   const keeper = { ...rig.keeper, engagedTurns, torqueNm: Math.max(torqueNm, rig.keeper.torqueNm) };
   const bitten = engagedTurns > BITES_FROM_TURNS && rig.keeper.piece !== null;
   const made: RigState = bitten
@@ -126,8 +134,8 @@ function backOff(rig: RigState, turns: number): Outcome {
 /** Backwards finds the start of the thread (a click); forwards makes it up, or crosses it. */
 function turnClosing(rig: RigState, turns: number): Outcome {
   const { closing } = rig;
-  const engagedTurns = tidy(Math.max(0, closing.engagedTurns + turns));
   if (turns < 0) {
+    const engagedTurns = tidy(Math.max(0, closing.engagedTurns + turns));
     const out = engagedTurns <= BITES_FROM_TURNS;
     const back: RigState = {
       ...rig,
@@ -146,8 +154,10 @@ function turnClosing(rig: RigState, turns: number): Outcome {
     );
   }
   const crossed = closing.crossed || (!closing.threadFound && closing.engagedTurns === 0);
+  const tightest = crossed ? crossedTightestTurns() : handTightTurns(rig.job) + LIMIT_NM / perTurnNm(rig);
+  const engagedTurns = tidy(Math.min(tightest, closing.engagedTurns + turns));
+  if (engagedTurns <= closing.engagedTurns) return 'tooTight';
   const torqueNm = crossed ? crossedTorqueNm(engagedTurns) : makingUpNm(rig, engagedTurns);
-  if (torqueNm > LIMIT_NM) return 'tooTight';
   const bitten = engagedTurns > BITES_FROM_TURNS;
   const made: RigState = {
     ...rig,

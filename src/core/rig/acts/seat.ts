@@ -1,11 +1,17 @@
+import { exp } from '../../units/index.ts';
 import { constants } from '../../catalogue/index.ts';
 import { tensionerTorqueNm } from '../../physics/index.ts';
-import { endLoadN, seating } from '../seats.ts';
+import { chainSet, endLoadN, rigWeightN, seating } from '../seats.ts';
+import { strikes } from '../strikes.ts';
 import type { ChainState, RigState } from '../state.ts';
 import { did, tidy, type Acts } from './outcome.ts';
 
 const c = constants;
 
+/** A hook comes off its link by hand up to so many turns past snug (assumed). */
+const HOOK_FREE_TURNS = 0.1;
+/** Share of its weight from which an unchained rig will not stay put (assumed). */
+const FLOATS_SHARE = 0.75;
 /** Turns of slack a tensioner has before its thread runs out (assumed). */
 const MOST_TURNS = 3;
 /** Share of the slack still in a chain that one tap of its links lets go (assumed). */
@@ -21,12 +27,15 @@ export const seatActs: Acts<'chain.hook' | 'chain.tap' | 'tensioner.turn' | 'col
       if (rig.saddle.on === 'board') return 'nothingBelow';
       return did(withChain(rig, chain, { ...was, hooked, ...slackOf(rig), settledM: 0, taps: 0 }));
     }
+    // no hand lifts a hook off a leg that is drawn tight
+    if (Math.max(was.left, was.right) > HOOK_FREE_TURNS) return 'tooTight';
     const force = seating(rig).clampN / 2;
-    return did(withChain(rig, chain, { ...was, hooked, left: 0, right: 0 }), {
-      fact: 'chain.released',
-      forceN: force,
-      chamberGaugePa: sense.gaugePa('chamber'),
-    });
+    const chamberGaugePa = sense.gaugePa('chamber');
+    const free = withChain(rig, chain, { ...was, hooked, left: 0, right: 0 });
+    const released = { fact: 'chain.released', forceN: force, chamberGaugePa } as const;
+    // with the last leg gone a rig that gas all but carries rocks, lets more out and goes up
+    const upN = endLoadN(free, chamberGaugePa) - FLOATS_SHARE * rigWeightN(free);
+    return strikes(free, [released], chainSet(free).legs === 0 && upN > 0 ? Infinity : 0, 'stackThrown');
   },
   'chain.tap': (rig, { chain }) => {
     const was = rig.chains[chain];
@@ -91,6 +100,8 @@ function withChain(rig: RigState, chain: number, state: ChainState): RigState {
   return { ...rig, chains: chain === 0 ? [state, rig.chains[1]] : [rig.chains[0], state] };
 }
 
+const LN_2 = 0.6931471805599453;
+
 /** Time in which pressure alone beds half of what was never tapped, s (assumed). */
 const BEDDING_S = 150;
 /** Chamber pressure from which links work, Pa gauge (assumed: 10 psi). */
@@ -99,7 +110,7 @@ const BEDDING_FROM_PA = 69000;
 /** Links nobody tapped bed themselves under pressure, and the clamp falls with them. Called at whole marks of time. */
 export function bedChains(rig: RigState, chamberGaugePa: number, durationS: number): RigState {
   if (chamberGaugePa < BEDDING_FROM_PA || rig.chains.every((chain) => chain.unsettledM < 1e-7)) return rig;
-  const share = durationS / (durationS + BEDDING_S);
+  const share = 1 - exp((-LN_2 * durationS) / BEDDING_S);
   const bed = (chain: ChainState): ChainState => {
     const settles = tidy(chain.unsettledM * share);
     return {

@@ -1,8 +1,11 @@
 import { constants } from '../../catalogue/index.ts';
+import type { RigState } from '../state.ts';
 import { did, withPiece, type Acts } from './outcome.ts';
-import { gaugeReading, measureReading, oxygenShown, proofConditions } from '../instruments.ts';
+import { gaugeReading, measureReading, oxygenShown, proofConditions, shownLel } from '../instruments.ts';
+import { barrelOn } from '../rodFree.ts';
+import { OPEN_RAD } from '../sights.ts';
 import { leakLook, sightFrom } from '../sights.ts';
-import { teeInside } from '../network.ts';
+import { teeInside, topPiece } from '../network.ts';
 
 /** Set-up, looking, reading, cleaning, marking and signing: nothing here moves a part of the rig. */
 export const siteActs: Acts<
@@ -37,15 +40,17 @@ export const siteActs: Acts<
   'detector.bump': (rig) =>
     did({ ...rig, site: { ...rig.site, detectorBumped: true } }, { fact: 'detector.bumped', passed: true }),
   'detector.read': (rig, { where }, sense) => {
-    const share = where === 'beside' ? 0 : where === 'breathing' ? 0.6 : 1;
+    const share = shareAt[where];
     return did(
       { ...rig, site: { ...rig.site, detectorAt: where } },
       {
         fact: 'detector.read',
         where,
-        lelShare: stepped(sense.lelShare * share),
+        lelShare: sense.overRange ? 1 : shownLel(sense.lelShare * share),
         trueLelShare: sense.trueLelShare * share,
-        oxygenShare: oxygenShown(sense.oxygenShare),
+        oxygenShare: oxygenShown(
+          constants.airOxygenFraction.value - (constants.airOxygenFraction.value - sense.oxygenShare) * share,
+        ),
       },
     );
   },
@@ -84,7 +89,7 @@ export const siteActs: Acts<
     if (at === 'boss' && (rig.saddle.on === 'tee' || rig.seatRing.piece !== null)) return 'covered';
     if (at === 'coupling' && (rig.collar.gasket !== null || teeInside(rig))) return 'covered';
     if (at === 'pipe' && rig.chains.some((chain) => chain.hooked)) return 'covered';
-    if (at === 'bore' && (rig.plug.at === 'tee' || rig.keeper.at === 'tee')) return 'covered';
+    if (at === 'bore' && !boreReached(rig)) return 'covered';
     return did(
       { ...rig, site: { ...rig.site, cleaned: { ...rig.site.cleaned, [at]: true } } },
       { fact: 'cleaned', at },
@@ -128,7 +133,8 @@ export const siteActs: Acts<
   'hose.lead': (rig, { outlet }) => (rig.hose === outlet ? 'alreadyThere' : did({ ...rig, hose: outlet })),
   'sealant.apply': (rig, { piece }) => {
     const entry = rig.kit[piece];
-    if (entry === undefined || entry.where !== 'board') return 'notOnBoard';
+    const inSocket = entry?.where === 'rod' && !barrelOn(rig);
+    if (entry === undefined || (entry.where !== 'board' && !inSocket)) return 'notOnBoard';
     return did(withPiece(rig, piece, { sealant: true }));
   },
   'record.write': (rig, { field, value }) =>
@@ -152,8 +158,11 @@ export const siteActs: Acts<
   leaveHole: (rig) => did({ ...rig, site: { ...rig.site, inHole: false } }),
 };
 
-/** The detector's display moves in whole per cents of the limit. */
-function stepped(share: number): number {
-  const step = constants.detectorStepLel.value;
-  return Math.floor(share / step + 0.5) * step;
+/** A brush gets to the lower bore from the open tee, or on a wire through what closes the stack, the ball being open (assumed). */
+function boreReached(rig: RigState): boolean {
+  if (rig.tee.at !== 'coupling' || rig.plug.at === 'tee' || rig.keeper.at === 'tee') return false;
+  return rig.saddle.on === 'board' || (topPiece(rig) !== null && rig.valve.openRad >= OPEN_RAD);
 }
+
+/** Share of the hole's average that stands there: over its edge, at a kneeling face, at the bottom (assumed). */
+const shareAt = { beside: 0.05, breathing: 0.6, hole: 1 } as const;

@@ -1,6 +1,13 @@
 import { constants, constantsByTeeSize } from '../../catalogue/index.ts';
 import { tipZM, geometryOf } from '../reach.ts';
-import { exposedShare, squeezeTorqueNm, stopperInBore, stopperRubber, stopperSize } from '../stopping.ts';
+import {
+  exposedShare,
+  squeezeTorqueNm,
+  stopperHoldsN,
+  stopperInBore,
+  stopperRubber,
+  stopperSize,
+} from '../stopping.ts';
 import type { RigState } from '../state.ts';
 import type { Sense } from '../sense.ts';
 import { barrelOn } from '../rodFree.ts';
@@ -43,8 +50,8 @@ export function innerTurn(rig: RigState, turns: number, sense: Sense): Outcome {
   return torn ? did(squeezed, fact, { fact: 'stopper.torn' }) : did(squeezed, fact);
 }
 
-/** Share of the tearing torque from which rubber bears on the bore and stays when the holder turns (assumed). */
-const GRIPS_FROM_SHARE = 0.16;
+/** Grip on the bore from which a stopper stays when the holder turns, N (assumed). */
+const GRIPS_FROM_N = 20;
 
 /** The latch is clear after this much of a turn (assumed: a fifth). */
 const LATCH_TURNS = 0.2;
@@ -63,9 +70,7 @@ export function unlatch(rig: RigState, turns: number): Outcome {
       { fact: 'rod.turned', turns, torqueNm: latchNm, turning: 'latch' },
     );
   }
-  const size = stopperSize(rig);
-  const gripsFromNm = size === null ? 0 : GRIPS_FROM_SHARE * constantsByTeeSize.stopperTearNm[size].value;
-  const grips = rig.stopper.torqueNm >= gripsFromNm && stopperInBore(rig);
+  const grips = stopperInBore(rig) && stopperHoldsN(rig, rig.stopper.squeezedAtS) >= GRIPS_FROM_N;
   const turned = tidy(Math.max(0, rig.rod.turns + turns));
   if (turned < LATCH_TURNS || !grips) {
     const at = { ...rig, rod: { ...rig.rod, turns: grips ? turned : 0 } };

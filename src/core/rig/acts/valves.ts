@@ -40,11 +40,9 @@ export const valveActs: Acts<'valve.turn' | 'vent.turn' | 'pump.stroke' | 'bleed
   },
   'pump.stroke': (rig, { strokes }, sense) => {
     if (!topIs(rig, 'testHead')) return 'needsTestHead';
+    // told when the strokes are done, with the pressure they have made: the run raises it
     const pumpUntilS = sense.atS + strokes / constants.pumpStrokesPerS.value;
-    return did(
-      { ...rig, testHead: { ...rig.testHead, pumpUntilS } },
-      { fact: 'pumped', strokes, headGaugePa: sense.gaugePa('above') },
-    );
+    return did({ ...rig, testHead: { ...rig.testHead, pumpUntilS, strokes } });
   },
   'bleed.turn': (rig, { angleRad }, sense) => {
     if (!topIs(rig, 'rodBarrel') && !topIs(rig, 'sightCap')) return 'needsBleed';

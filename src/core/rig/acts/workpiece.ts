@@ -19,6 +19,8 @@ const c = constants;
 
 /** Most a hand gives a pipe wrench of the kit, N·m (assumed: two people, long wrench). */
 const WRENCH_LIMIT_NM = 420;
+/** Torque that splits a malleable rim, as a share of what makes the keeper fully up (assumed). */
+const KEEPER_LIMIT_SHARE = 1.6;
 /** Torque of a snugged thread a turn past where it stood, N·m (assumed as for make-up). */
 const SNUG_NM_PER_TURN = 300;
 
@@ -84,7 +86,7 @@ export const workpieceActs: Acts<
     return did({ ...rig, tee: { ...rig.tee, filed: true } });
   },
   'gaugeRing.try': (rig) => {
-    if (rig.tee.at !== 'coupling' || teeInside(rig)) return 'covered';
+    if (rig.tee.at !== 'coupling' || rig.saddle.on !== 'board') return 'covered';
     const passes = passesGaugeRing(rig);
     return did(rig, { fact: 'gaugeRing.tried', passes, sweptM: rig.tee.sweptM });
   },
@@ -233,7 +235,9 @@ export function keeperGapM(rig: RigState): number {
 function pullKeeper(rig: RigState, torqueNm: number, holdBack: boolean) {
   const hand = handTightTurns(rig.job);
   const perTurn = perTurnNm(rig);
-  if (torqueNm <= rig.keeper.torqueNm) return 'tooTight' as const;
+  // past this the tee's rim would split before the plug went on
+  if (torqueNm <= rig.keeper.torqueNm || torqueNm > KEEPER_LIMIT_SHARE * keeperFullNm(rig))
+    return 'tooTight' as const;
   const engagedTurns = tidy(Math.max(rig.keeper.engagedTurns, hand + torqueNm / perTurn));
   const moved = rig.site.marks.keeper === undefined ? 0 : engagedTurns - rig.site.marks.keeper;
   const teeTurns =
@@ -257,6 +261,11 @@ export function makingUpNm(rig: RigState, engagedTurns: number): number {
   return past <= 0 ? 3 : makeUpTorqueNm(past, perTurnNm(rig));
 }
 
-function perTurnNm(rig: RigState): number {
+function keeperFullNm(rig: RigState): number {
+  return makingUpNm(rig, madeUpTurns(rig.job));
+}
+
+/** Torque a turn past hand-tight, N·m. */
+export function perTurnNm(rig: RigState): number {
   return constantsByTeeSize.nptMakeUpTorquePerTurnNm[rig.job.workpiece.teeSize].value;
 }
