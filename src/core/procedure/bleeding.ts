@@ -33,6 +33,16 @@ export function quietFor(opening: Opening): number {
   return opening.quietFromS === null ? 0 : opening.untilS - opening.quietFromS;
 }
 
+/**
+ * Bled quiet, shut in so long, and opened again without a puff, then or later. Opening it once more after that takes
+ * nothing back unless it puffs.
+ */
+export function shutInQuiet(all: readonly Opening[], shutS: number): boolean {
+  const puffedAt = all.reduce((last, o, i) => (o.puff ? i : last), -1);
+  const reopened = all.slice(Math.max(1, puffedAt + 1));
+  return all.some((o) => o.quietFromS !== null) && reopened.some((o) => o.shutForS >= shutS);
+}
+
 type Draft = { -readonly [K in keyof Opening]: Opening[K] };
 
 /** Every opening of the bleed in the order it happened. */

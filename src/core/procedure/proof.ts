@@ -1,4 +1,5 @@
-import { type FactOf, kindOf } from './recall.ts';
+import { lastTelling } from './leakFluid.ts';
+import { type FactOf, kindOf, latest } from './recall.ts';
 import { OPEN_RAD, SHUT_RAD, topOf } from './standing.ts';
 import { item, type EvidenceItem, type Told } from './told.ts';
 import type { Fact, KitKind, LeakPlace, TeeSize } from '../rig/index.ts';
@@ -45,8 +46,10 @@ interface HeadRead {
   readonly readingGaugePa: number;
 }
 
-/** Reading at which a vented head gauge counts as down, Pa gauge (one division of a 100 psi gauge). */
-const DOWN_GAUGE_PA = 6894.757;
+/** One division of a 100 psi gauge, Pa. */
+const GAUGE_DIVISION_PA = 6894.757;
+/** Reading at which a vented head gauge counts as down, Pa gauge. */
+const DOWN_GAUGE_PA = GAUGE_DIVISION_PA;
 
 const voidingPieces: ReadonlySet<KitKind> = new Set([
   'seatRing', 'saddle', 'cradleBlock', 'chain', 'isolationValve', 'lowerSpool', 'upperSpool', 'cupGasket', 'splitCollar',
@@ -73,10 +76,15 @@ export function voidsProof(fact: Fact, told: Pick<Told, 'job'>): boolean {
   }
 }
 
+/** Pumping begun, or ended: strokes take their time, and are told with their pressure when they are done. */
+function pumps(fact: Fact): boolean {
+  return fact.fact === 'pumped' || (fact.fact === 'done' && fact.action.kind === 'pump.stroke');
+}
+
 /** Facts after which a settled reading must be waited for again. */
 function disturbs(fact: Fact): boolean {
   return (
-    fact.fact === 'pumped' ||
+    pumps(fact) ||
     fact.fact === 'valve.turned' ||
     fact.fact === 'vent.turned' ||
     fact.fact === 'piece.placed' ||
@@ -103,11 +111,11 @@ export function proofItems(told: Told, chamber: ProofChamber): readonly Evidence
 export function riseBeforePumping(told: Told, chamber: ProofChamber): EvidenceItem {
   const from = startOf(told, chamber);
   const reads = headReads(told, from);
-  const pumpedAt = told.facts.findIndex((fact, i) => i >= from && fact.fact === 'pumped');
+  const pumpedAt = told.facts.findIndex((fact, i) => i >= from && pumps(fact));
   return riseItem('riseBefore', told, reads, pumpedAt < 0 ? told.facts.length : pumpedAt);
 }
 
-/** The highest reading never to be passed with this chamber: true gauge pressures at the pump, Pa gauge. */
+/** The most a chamber was pumped to: true pressures at the pump when each lot of strokes was done, Pa gauge. */
 export function highestPumpedGaugePa(told: Told, chamber: ProofChamber): number {
   let highest = 0;
   told.facts.forEach((fact, i) => {
@@ -228,27 +236,31 @@ function holdItems(told: Told, hold: Hold | null): readonly EvidenceItem[] {
   ];
 }
 
+/** At each joint no bubbles, watched long enough and at the main's pressure: a low stage alone proves no joint. */
 function fluidItems(told: Told, chamber: ProofChamber, from: number): readonly EvidenceItem[] {
+  const { fluidWatchS } = told.limits;
+  const leastGaugePa = (atS: number): number => {
+    const main = latest(told.facts, 'gauge.read', (f) => f.gauge === 'main' && f.atS <= atS);
+    return main === null ? Number.MAX_VALUE : main.readingGaugePa - GAUGE_DIVISION_PA;
+  };
   return chamber.fluidAt.map((place) => {
-    let quiet = false;
-    let seen = false;
-    let pressureGaugePa = 0;
-    for (let i = from; i < told.facts.length; i += 1) {
-      const fact = told.facts[i];
-      const standing = told.stood[i];
-      if (fact?.fact !== 'leak.looked' || fact.at !== place || !standing || topOf(standing) !== 'testHead')
-        continue;
-      if (fact.pressureGaugePa < told.limits.lowStageGaugePa[0] * FLUID_SHARE) continue;
-      seen = true;
-      quiet = fact.bubbles === 'none';
-      pressureGaugePa = fact.pressureGaugePa;
-    }
-    return item(`fluid.${place}`, seen && quiet, { looked: seen ? 1 : 0, pressureGaugePa });
+    const looks = told.facts.flatMap((fact, i) =>
+      i >= from && fact.fact === 'leak.looked' && fact.at === place && topOf(told.stood[i]) === 'testHead'
+        ? [fact]
+        : [],
+    );
+    const last = lastTelling(
+      looks,
+      (look) => look.watchS >= fluidWatchS && look.pressureGaugePa >= leastGaugePa(look.atS),
+    );
+    return item(`fluid.${place}`, last !== null && last.bubbles === 'none', {
+      looked: looks.length > 0 ? 1 : 0,
+      pressureGaugePa: last?.pressureGaugePa ?? 0,
+      watchS: last?.watchS ?? 0,
+      fluidWatchS,
+    });
   });
 }
-
-/** Leak fluid counts from a little under the low stage, so that a reading error does not void it. */
-const FLUID_SHARE = 0.8;
 
 /** The reading must come back to p(V − Vₐ)/V when the chamber above the ball was emptied and joined again. */
 function seatTest(told: Told, chamber: ProofChamber, reads: readonly HeadRead[]): EvidenceItem {
@@ -276,7 +288,7 @@ function rejoinedAfter(told: Told, from: number, reads: readonly HeadRead[]): He
   for (let i = from + 1; i < told.facts.length; i += 1) {
     const fact = told.facts[i];
     if (!fact) continue;
-    if (fact.fact === 'pumped') return null;
+    if (pumps(fact)) return null;
     if (fact.fact === 'vent.turned') {
       if (fact.open > 0 && step !== 'shut' && step !== 'vented') return null;
       if (fact.open > 0) step = 'vented';

@@ -1,5 +1,5 @@
 import { PSI_PA } from '../units/index.ts';
-import type { RecordField } from '../rig/index.ts';
+import { serviceVolumeM3, type RecordField } from '../rig/index.ts';
 import { every, latest } from './recall.ts';
 import { serviceCapped } from './evidence/h08TeeFits.ts';
 import type { Told } from './told.ts';
@@ -26,14 +26,19 @@ export function recordTrue(told: Told, field: RecordField, value: string): boole
     case 'disconnected':
       return latest(facts, 'branch.cut', (f) => f.part === 'through') !== null;
     case 'purged':
-      return latest(facts, 'service.purged') !== null || value.toLowerCase().includes('small');
+      return purgedOrSmall(told);
     case 'sealed':
       return latest(facts, 'closing.turned') !== null && serviceCapped(told);
     case 'testMedium':
-      return value.toLowerCase().includes('air');
+      return [...proofReads(told, 'tee'), ...proofReads(told, 'coupling')].length > 0;
     case 'crew':
       return true;
   }
+}
+
+/** Purged, or of so little gas space that the operator lets it be. What is written about it changes neither. */
+export function purgedOrSmall({ facts, limits, job }: Told): boolean {
+  return latest(facts, 'service.purged') !== null || serviceVolumeM3(job) < limits.smallServiceM3;
 }
 
 function reads(told: Told, gauge: 'main' | 'head'): readonly number[] {

@@ -51,6 +51,12 @@ export const limitsSchema = v.strictObject({
   closingHandTurns: n(0, 8),
   closingNm: range(0, 500),
   leakWatchS: n(0, 3600),
+  /** Leak fluid of a proof or a new joint: watched for less than this it shows nothing. */
+  fluidWatchS: n(0, 300),
+  /** A bleed over the shut valve stays shut this long before it is opened again to see whether the ball holds. */
+  crackShutS: n(0, 3600),
+  /** A dead service of less gas space than this is too small to need purging, m³. */
+  smallServiceM3: n(0, 1),
   /** Work stops at this share of the lower explosive limit. */
   workLelShare: n(0, 1),
   oxygenShare: range(0, 1),

@@ -1,3 +1,4 @@
+import type { Action } from '../../rig/index.ts';
 import { defaultWeights, type Case, type Draft, type Rule } from '../case.ts';
 import { conditionsIn, type Condition } from '../conditions.ts';
 import { endingOf, endedAsIntended, stopIsSupported } from '../ending.ts';
@@ -69,7 +70,19 @@ const allowed: ReadonlySet<string> = new Set([
   'withdraw',
 ]); // prettier-ignore
 
-/** The high alarm means out and upwind, people first; hands that work on are in the air that burns. */
+/** What is done away from the hole, to tell others and to keep fire off it. */
+const awayFromHole: ReadonlySet<string> = new Set([
+  'callGasControl', 'findShutoff', 'ignitionCleared', 'extinguisher', 'barricade',
+]); // prettier-ignore
+
+function mayBeDone(action: Action): boolean {
+  return allowed.has(action.kind) || (action.kind === 'site.do' && awayFromHole.has(action.task));
+}
+
+/**
+ * The high alarm means out and upwind, people first; hands that work on are in the air that burns. Having left does
+ * not clear the air: until the alarm falls back, work is work in it.
+ */
 function workedInAlarm(judged: Case): readonly Draft[] {
   let ringingS: number | null = null;
   let times = 0;
@@ -81,8 +94,7 @@ function workedInAlarm(judged: Case): readonly Draft[] {
       lelShare = f.step === 2 ? f.lelShare : lelShare;
     }
     if (f.fact !== 'done') continue;
-    if (f.action.kind === 'leaveHole') ringingS = null;
-    if (ringingS === null || f.atS - ringingS < FINISH_HAND_S || allowed.has(f.action.kind)) continue;
+    if (ringingS === null || f.atS - ringingS < FINISH_HAND_S || mayBeDone(f.action)) continue;
     if (times === 0) atS = f.atS;
     times += 1;
   }

@@ -1,4 +1,4 @@
-import { kindOf } from '../../procedure/index.ts';
+import { kindOf, shutInQuiet } from '../../procedure/index.ts';
 import type { Case, Draft, Rule } from '../case.ts';
 
 /** Chamber pressure above the air's from which a joint is under test at all, Pa gauge (5 psi). */
@@ -54,15 +54,16 @@ function spells({ facts, job, run }: Case): readonly Spell[] {
   return found;
 }
 
-function fluidOn({ facts }: Case, spell: Spell): boolean {
-  return facts.slice(spell.from, spell.to).some((f) => f.fact === 'leak.looked' && f.at === 'topJoint');
+function fluidOn({ facts, limits }: Case, spell: Spell): boolean {
+  return facts
+    .slice(spell.from, spell.to)
+    .some((f) => f.fact === 'leak.looked' && f.at === 'topJoint' && f.watchS >= limits.fluidWatchS);
 }
 
-/** Valve shut, bled quiet, shut, and reopened without a puff: only then is it known that the ball holds. */
-function crackChecked({ openings }: Case, spell: Spell): boolean {
+/** Valve shut, bled quiet, shut a while, and reopened without a puff: only then is it known that the ball holds. */
+function crackChecked({ openings, limits }: Case, spell: Spell): boolean {
   const over = openings.filter(
     (o) => o.openedS >= spell.onS && o.openedS <= spell.offS && o.valve === 'shut',
   );
-  const last = over[over.length - 1];
-  return over.length > 1 && !last.puff && over.some((o) => o.quietFromS !== null);
+  return shutInQuiet(over, limits.crackShutS);
 }

@@ -8,7 +8,7 @@ import type { DueReason } from './reasons.ts';
 import { sealingOnTee } from './seating.ts';
 import { referral, settingUp } from './setUp.ts';
 import { drawingPlug, lockingStop, lookingDown, stoppingBore } from './stopping.ts';
-import { offer, viewOf, type DueReadings, type DueRun, type DueView, type Offer } from './view.ts';
+import { offer, viewOf, waitFor, type DueReadings, type DueRun, type DueView, type Offer } from './view.ts';
 
 export { dueReasons, type DueReason } from './reasons.ts';
 export type { DueReadings, DueRun } from './view.ts';
@@ -41,6 +41,8 @@ const advice: Readonly<Record<StageId, (view: DueView) => Generator<Offer>>> = {
 
 /** Share of the lower explosive limit at which everybody goes, whatever is due. */
 const LEAVE_LEL_SHARE = 0.2;
+/** How long to stand off before the detector is asked again, s. */
+const OUT_S = 30;
 
 /**
  * The next thing due in a run, for a coach. `could` says what a hand could do at this moment, so that nothing is
@@ -93,13 +95,19 @@ function dueOf(stage: StageId, { why, holdPoint, action, waitS }: Offer): Due {
   return { stage, holdPoint, why, action, waitS };
 }
 
+/** Out at the alarm, and no work until it falls silent. */
 function* gasAlarm(view: DueView): Generator<Offer> {
   let ringing = false;
+  let left = false;
   for (const f of view.facts) {
-    if (f.fact === 'gas.alarm') ringing = f.step === 2 || f.lelShare >= LEAVE_LEL_SHARE;
-    if (f.fact === 'done' && f.action.kind === 'leaveHole') ringing = false;
+    if (f.fact === 'gas.alarm') {
+      ringing = f.step === 2 || f.lelShare >= LEAVE_LEL_SHARE;
+      if (!ringing) left = false;
+    }
+    if (f.fact === 'done' && f.action.kind === 'leaveHole') left = true;
   }
-  if (ringing) yield offer('leaveHole', { kind: 'leaveHole' });
+  if (ringing && !left) yield offer('leaveHole', { kind: 'leaveHole' });
+  if (ringing) yield waitFor('standBy', OUT_S);
 }
 
 function* standingBy(): Generator<Offer> {

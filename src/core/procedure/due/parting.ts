@@ -1,5 +1,6 @@
 import { latest } from '../recall.ts';
 import { secondChamber } from '../proof.ts';
+import { PILOT_DRILLED_S } from '../evidence/h07DeadAtCut.ts';
 import { chains } from './seating.ts';
 import { proving } from './proving.ts';
 import { topKind } from './onStack.ts';
@@ -53,7 +54,7 @@ function* watchingPilot(view: DueView): Generator<Offer> {
   const lacks = wanting(view, 'H7');
   const pilot = latest(view.facts, 'branch.cut', (f) => f.part === 'pilot');
   if (!pilot) return;
-  const watchedS = view.clockS - pilot.atS;
+  const watchedS = view.clockS - pilot.atS - PILOT_DRILLED_S;
   if (lacks.has('noFlow')) {
     if (watchedS < view.limits.noFlowS) yield waitFor('watchPilot', view.limits.noFlowS - watchedS + 1, 'H7');
     yield offer('watchPilot', { kind: 'listen' }, 'H7');

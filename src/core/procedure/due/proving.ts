@@ -1,8 +1,8 @@
 import { latest } from '../recall.ts';
 import type { ProofChamber } from '../proof.ts';
-import type { HoldPointId } from '../../rig/index.ts';
+import type { HoldPointId, LeakPlace } from '../../rig/index.ts';
 import { OPEN_RAD, SHUT_RAD } from '../standing.ts';
-import { openValve, QUARTER_RAD, toTop } from './onStack.ts';
+import { lastPlacedS, openValve, QUARTER_RAD, toTop } from './onStack.ts';
 import { lastS, offer, signing, waitFor, wanting, type DueView, type Offer } from './view.ts';
 
 /** What one stroke of the hand pump adds to a litre, Pa (0.15 L at one atmosphere). */
@@ -10,6 +10,8 @@ const STROKE_PA_M3 = 15.2;
 /** Aimed at above the main's reading, Pa: clear of the gauge's error, well under the limit. */
 const ABOVE_MAIN_PA = 15000;
 const SETTLED_GAUGE_PA = 1500;
+/** How long fluid is watched at each joint, s. */
+const WATCH_S = 20;
 /** Reading from which a rise is watched at all, Pa gauge (one division). */
 const DOWN_GAUGE_PA = 6894.757;
 
@@ -43,14 +45,19 @@ export function* proving(view: DueView, id: HoldPointId, chamber: ProofChamber):
     if (head > high) yield offer('openVent', { kind: 'vent.turn', open: 1 }, id);
     yield offer('readHead', { kind: 'gauge.read', gauge: 'head' }, id);
   }
-  for (const place of chamber.fluidAt) {
-    if (lacks.has(`fluid.${place}`))
-      yield offer('leakFluid', { kind: 'leakFluid.apply', at: place, watchS: 20 }, id);
-  }
-  if (lacks.has('atPressure') || lacks.has('held') || lacks.has('settled') || lacks.has('noDrop')) {
+  const places = chamber.fluidAt.filter((place) => lacks.has(`fluid.${place}`));
+  const held = !['atPressure', 'held', 'settled', 'noDrop'].some((one) => lacks.has(one));
+  if (!held || places.length > 0) {
     yield* shutVent(view, id);
     yield* openValve(view);
-    yield* holdAtMain(view, id, head, target, perStroke);
+    if (head >= low && head <= high) yield* lowStageLooks(view, id, places);
+    if (head < target - ABOVE_MAIN_PA / 2) {
+      const strokes = Math.max(1, Math.min(10, Math.floor((target - head) / perStroke)));
+      yield offer('pumpToMain', { kind: 'pump.stroke', strokes }, id);
+      return;
+    }
+    for (const place of places) yield leakFluid(view, id, place);
+    if (!held) yield* holdAtMain(view, id);
     return;
   }
   if (lacks.has('seatTest')) {
@@ -72,18 +79,22 @@ function* shutVent(view: DueView, id: HoldPointId): Generator<Offer> {
   if (view.rig.testHead.ventOpen > 0) yield offer('shutVent', { kind: 'vent.turn', open: -1 }, id);
 }
 
-function* holdAtMain(
-  view: DueView,
-  id: HoldPointId,
-  head: number,
-  target: number,
-  perStroke: number,
-): Generator<Offer> {
-  if (head < target - ABOVE_MAIN_PA / 2) {
-    const strokes = Math.max(1, Math.min(10, Math.floor((target - head) / perStroke)));
-    yield offer('pumpToMain', { kind: 'pump.stroke', strokes }, id);
-    return;
+function leakFluid(view: DueView, id: HoldPointId, at: LeakPlace): Offer {
+  const watchS = Math.max(WATCH_S, view.limits.fluidWatchS);
+  return offer('leakFluid', { kind: 'leakFluid.apply', at, watchS }, id);
+}
+
+/** Fluid once at every joint at the low stage, before more pressure goes in: a coarse leak shows there already. */
+function* lowStageLooks(view: DueView, id: HoldPointId, places: readonly LeakPlace[]): Generator<Offer> {
+  const onS = lastPlacedS(view, 'testHead');
+  for (const place of places) {
+    if (!latest(view.facts, 'leak.looked', (f) => f.at === place && f.atS >= onS))
+      yield leakFluid(view, id, place);
   }
+}
+
+/** Settled, read, held and read again. */
+function* holdAtMain(view: DueView, id: HoldPointId): Generator<Offer> {
   const disturbedS = Math.max(lastS(view, 'pumped'), lastS(view, 'valve.turned'), lastS(view, 'vent.turned'));
   const settled = view.clockS - disturbedS;
   if (settled < view.limits.settleS) {

@@ -1,6 +1,7 @@
 import type { KitKind, SiteTask } from '../../rig/index.ts';
 import { latest } from '../recall.ts';
 import { cradleMains } from '../evidence/h01Ready.ts';
+import { ledAway } from './onStack.ts';
 import { look, offer, pick, signing, task, wanting, type DueView, type Offer } from './view.ts';
 
 const tasks: readonly SiteTask[] = [
@@ -47,6 +48,7 @@ export function* settingUp(view: DueView): Generator<Offer> {
         yield* inspect(view, piece.id);
     }
   }
+  yield* ledAway(view);
   yield* signing(view, 'H1');
 }
 

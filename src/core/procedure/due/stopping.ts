@@ -216,7 +216,11 @@ export function* lockingStop(view: DueView): Generator<Offer> {
   }
   if (lacks.has('marked')) yield offer('mark', { kind: 'mark', at: 'keeper' }, 'H6');
   if (lacks.has('fluid'))
-    yield offer('leakFluid', { kind: 'leakFluid.apply', at: 'keeper', watchS: 60 }, 'H6');
+    yield offer(
+      'leakFluid',
+      { kind: 'leakFluid.apply', at: 'keeper', watchS: Math.max(60, view.limits.fluidWatchS) },
+      'H6',
+    );
   yield* signing(view, 'H6');
 }
 

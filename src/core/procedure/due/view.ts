@@ -184,14 +184,17 @@ export function* look(view: DueView, at: LookPlace, sinceS = 0): Generator<Offer
   if (!seen) yield offer('look', { kind: 'look', at });
 }
 
-/** Offers leak fluid where none was watched since a time, s. */
+/** Offers leak fluid where none was watched long enough since a time, s. */
 export function* fluid(view: DueView, at: LeakPlace, sinceS: number, watchS: number): Generator<Offer> {
   const seen = latest(
     view.facts,
     'leak.looked',
-    (f) => f.at === at && f.atS >= sinceS && f.bubbles === 'none',
+    (f) => f.at === at && f.atS >= sinceS && f.bubbles === 'none' && f.watchS >= view.limits.fluidWatchS,
   );
-  if (!seen) yield offer('leakFluid', { kind: 'leakFluid.apply', at, watchS });
+  if (!seen) {
+    const longS = Math.max(watchS, view.limits.fluidWatchS);
+    yield offer('leakFluid', { kind: 'leakFluid.apply', at, watchS: longS });
+  }
 }
 
 /** Time of the last fact of a kind, s; 0 where there is none. */

@@ -40,7 +40,7 @@ export function ready(told: Told): readonly EvidenceItem[] {
     item('extinguisher', did('extinguisher')),
     item('exit', depthM < EXIT_DEPTH_M || did('ladder'), { depthM, fromM: EXIT_DEPTH_M }),
     item('protection', depthM < PROTECT_DEPTH_M || did('shoring'), { depthM, fromM: PROTECT_DEPTH_M }),
-    item('hose', outlet !== 'inHole'),
+    item('hose', outlet === 'away'),
     item('shutoff', did('findShutoff')),
     item('contact', did('callGasControl')),
     item('kit', kit === 0, { uninspectedPieces: kit }),

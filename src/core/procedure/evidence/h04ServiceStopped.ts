@@ -1,5 +1,5 @@
 import { openings, quietFor, type Opening } from '../bleeding.ts';
-import { latest, since } from '../recall.ts';
+import { every, latest, since } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
 /** The stop as it was heard at the bleed: the blow-down, and the reopening that proved it. */
@@ -39,7 +39,7 @@ export function serviceStopped(told: Told): readonly EvidenceItem[] {
   return [
     item('hissed', blowDown !== null && hissedS >= neededS, { hissedS, neededS }),
     item('quiet', quiet !== null && quietS >= limits.quietS, { quietS, limitS: limits.quietS }),
-    item('snuggedAgain', blowDown !== null && snuggedAgain(told, blowDown)),
+    item('snuggedAgain', blowDown !== null && snuggedAgain(told, blowDown, reopened)),
     item('shutIn', shutS >= limits.shutS, { shutS, limitS: limits.shutS }),
     item('noPuff', reopened !== null && !reopened.puff, { aboveGaugePa: reopened?.aboveGaugePa ?? 0 }),
     item(
@@ -69,10 +69,14 @@ function longest(all: readonly Opening[]): Opening | null {
   );
 }
 
-/** Rubber relaxes: it is turned up again once the bleed has died. */
-function snuggedAgain(told: Told, blowDown: Opening): boolean {
+/** Rubber relaxes: once the bleed has died it is turned up further than before, and is so when the bleed is reopened. */
+function snuggedAgain(told: Told, blowDown: Opening, reopened: Opening | null): boolean {
   const fromS = blowDown.quietFromS ?? blowDown.openedS + blowDown.hissedS;
-  return since(told.facts, fromS).some((f) => f.fact === 'stopper.squeezed' && f.inBore);
+  const untilS = reopened?.openedS ?? told.nowS;
+  const squeezes = every(told.facts, 'stopper.squeezed', (f) => f.inBore && f.atS <= untilS);
+  const before = squeezes.filter((f) => f.atS <= fromS).pop();
+  const last = squeezes.filter((f) => f.atS > fromS).pop();
+  return before !== undefined && last !== undefined && last.turns > before.turns;
 }
 
 function heldFrom(told: Told, fromS: number, untilS: number): boolean {
@@ -87,6 +91,16 @@ function beforeHold(told: Told, index: number): boolean {
   return told.stood.some((s, i) => i > index && told.facts[i].atS === fact.atS && s.held);
 }
 
+/** From the reopening on it neither moved nor was slackened before it was let go: what was proved is what is left. */
 function stayed(told: Told, fromS: number): boolean {
-  return !since(told.facts, fromS).some((f) => f.fact === 'stopper.slipped' || f.fact === 'stopper.dropped');
+  const moved = since(told.facts, fromS).some(
+    (f) => f.fact === 'stopper.slipped' || f.fact === 'stopper.dropped',
+  );
+  return !moved && !slackened(told, fromS);
+}
+
+function slackened(told: Told, fromS: number): boolean {
+  const leftS = latest(told.facts, 'stopper.left')?.atS ?? told.nowS;
+  const squeezes = every(told.facts, 'stopper.squeezed', (f) => f.atS <= leftS);
+  return squeezes.some((f, i) => i > 0 && f.atS > fromS && f.turns < squeezes[i - 1].turns);
 }

@@ -1,4 +1,5 @@
-import { openings } from '../bleeding.ts';
+import { openings, shutInQuiet } from '../bleeding.ts';
+import { lastTelling } from '../leakFluid.ts';
 import { every, kindOf, latest, latestDone, since, stampOf } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
@@ -13,7 +14,10 @@ export function stopLocked(told: Told): readonly EvidenceItem[] {
   const [low, high] = limits.keeperGapM;
   const movedTurns = keeper ? teeMovedSince(told, load?.atS ?? 0) : 0;
   const marked = latest(facts, 'marked', (f) => f.at === 'keeper');
-  const fluid = latest(facts, 'leak.looked', (f) => f.at === 'keeper');
+  const fluid = lastTelling(
+    every(facts, 'leak.looked', (f) => f.at === 'keeper'),
+    (look) => look.watchS >= limits.fluidWatchS,
+  );
   return [
     item('size', stamp === job.workpiece.teeSize),
     item('gap', keeper !== null && gapM >= low && gapM <= high, { gapM, lowM: low, highM: high }),
@@ -24,7 +28,10 @@ export function stopLocked(told: Told): readonly EvidenceItem[] {
     }),
     item('marked', marked !== null && pull !== null && marked.atS >= pull.atS),
     item('bled', keeper !== null && quietBeforeOff(told, load?.atS ?? 0)),
-    item('fluid', fluid !== null && fluid.bubbles === 'none'),
+    item('fluid', fluid !== null && fluid.bubbles === 'none', {
+      watchS: fluid?.watchS ?? 0,
+      fluidWatchS: limits.fluidWatchS,
+    }),
   ];
 }
 
@@ -44,7 +51,7 @@ function teeMovedSince(told: Told, fromS: number): number {
   return most;
 }
 
-/** With the keeper in: valve open, bled quiet, shut and reopened without a puff, before the stack came off. */
+/** With the keeper in: valve open, bled quiet, shut in and reopened without a puff, before the stack came off. */
 function quietBeforeOff(told: Told, loadedS: number): boolean {
   const keeperS = since(told.facts, loadedS).find((f) => f.fact === 'keeper.turned')?.atS ?? null;
   if (keeperS === null) return false;
@@ -55,6 +62,5 @@ function quietBeforeOff(told: Told, loadedS: number): boolean {
   const heard = openings(told).filter(
     (o) => o.openedS >= keeperS && o.openedS <= untilS && o.valve === 'open',
   );
-  const last = heard[heard.length - 1];
-  return heard.length > 1 && !last.puff && heard.some((o) => o.quietFromS !== null);
+  return shutInQuiet(heard, told.limits.shutS);
 }

@@ -45,18 +45,22 @@ function lastProvedS(told: Told): number | null {
   return later[later.length - 1]?.untilS ?? reopened.openedS;
 }
 
-/** Standing by the pilot opening: listened or read the detector there, without a sound of gas. */
+/** Hands need so long to drill the pilot, s; the cut is told when they begin (assumed, as the rig's own hands). */
+export const PILOT_DRILLED_S = 60;
+
+/** Standing by the pilot opening from when it is through: listened or read the detector there, without a sound of gas. */
 function noFlow(told: Told, pilotS: number): { readonly watchedS: number; readonly quiet: boolean } {
+  const throughS = pilotS + PILOT_DRILLED_S;
   let watchedS = 0;
   let quiet = true;
   for (const f of since(told.facts, pilotS)) {
     if (f.fact === 'branch.cut') break;
     if (f.fact === 'listened') {
-      watchedS = f.atS - pilotS;
+      watchedS = f.atS - throughS;
       quiet &&= !f.heard;
     }
     if (f.fact === 'detector.read' && f.where !== 'beside') {
-      watchedS = f.atS - pilotS;
+      watchedS = f.atS - throughS;
       quiet &&= f.lelShare < told.limits.workLelShare;
     }
     if (f.fact === 'blow.began') quiet = false;

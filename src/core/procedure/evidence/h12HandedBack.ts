@@ -1,7 +1,7 @@
 import { recordFields, type LeakPlace, type RecordField } from '../../rig/index.ts';
 import { latest, latestDone } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
-import { recordTrue } from '../recordTruth.ts';
+import { purgedOrSmall, recordTrue } from '../recordTruth.ts';
 import { serviceCapped } from './h08TeeFits.ts';
 
 /** Handed back: tight at the main's pressure, disconnected, purged, sealed, coated, and written down as it was read. */
@@ -11,8 +11,6 @@ export function handedBack(told: Told): readonly EvidenceItem[] {
   const written = (field: RecordField): string =>
     latest(facts, 'record.written', (f) => f.field === field)?.value ?? '';
   const untrue = recordFields.filter((field) => !recordTrue(told, field, written(field))).length;
-  const purged =
-    latest(facts, 'service.purged') !== null || written('purged').toLowerCase().includes('small');
   const closed = latest(facts, 'closing.turned') !== null;
   const bondOff = (['tee', 'service'] as const).every(
     (end) => latestDone(facts, 'bond.clamp', (a) => a.end === end)?.action.clamped !== true,
@@ -24,7 +22,7 @@ export function handedBack(told: Told): readonly EvidenceItem[] {
     zero(told, 'hole'),
     zero(told, 'beside'),
     item('disconnected', latest(facts, 'branch.cut', (f) => f.part === 'through') !== null && teeOut(told)),
-    item('purged', purged),
+    item('purged', purgedOrSmall(told)),
     item('sealed', closed && serviceCapped(told)),
     item('coated', did('coat')),
     item('bondOff', bondOff),
