@@ -144,4 +144,5 @@ export const endingItems: Readonly<Record<string, string>> = {
   teeThrown: 'the tee was thrown',
   rodThrown: 'the rod was thrown up',
   ignited: 'the gas took fire',
+  asphyxia: 'somebody stayed down in air without oxygen and passed out',
 };

@@ -145,4 +145,5 @@ export const endingItems: Readonly<Record<string, string>> = {
   teeThrown: 'la te salió lanzada',
   rodThrown: 'la varilla salió lanzada hacia arriba',
   ignited: 'el gas se prendió',
+  asphyxia: 'alguien se quedó abajo en un aire sin oxígeno y perdió el conocimiento',
 };
