@@ -4,7 +4,7 @@ import { recordJsonSchema } from '../core/run/index.ts';
 import { parseScenario, scenarioJsonSchema } from '../core/scenario/index.ts';
 import { say } from '../text/index.ts';
 import exerciseFile from '../../scenarios/abandon-1in-tee-on-4in-main/scenario.json';
-import { bench, OPENINGS, wordBench } from './bench.ts';
+import { bench, BENCH_SIZE, wordBench } from './bench/index.ts';
 import { driveScenario, handNames } from './driveScenario.ts';
 import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
 import { isGood } from './judgeFile.ts';
@@ -123,15 +123,18 @@ function addBench(program: Command, io: CommandIo): void {
   program
     .command('bench')
     .description('measure what the engine costs on this machine')
-    .option('--openings <n>', 'how many random openings', String(OPENINGS))
+    .option('--openings <n>', 'how many random openings', String(BENCH_SIZE.openings))
+    .option(
+      '--patience <n>',
+      'evaluations after which an explicit method gives up',
+      String(BENCH_SIZE.patience),
+    )
     .option('--json', 'one JSON document on standard output')
-    .action((options: { openings: string; json?: boolean }) => {
-      const openings = Number(options.openings);
-      if (!Number.isInteger(openings) || openings < 1)
-        throw new Unusable(`A whole number of openings is needed, not ${options.openings}.`);
+    .action((options: { openings: string; patience: string; json?: boolean }) => {
+      const size = { openings: countOf(options.openings), patience: countOf(options.patience) };
       const parsed = parseScenario(exerciseFile);
       if ('problems' in parsed) throw new Unusable('The shipped exercise cannot be read.');
-      const report = bench(parsed.scenario, openings, io.err);
+      const report = bench(parsed.scenario, size, io.err);
       io.out(options.json ? JSON.stringify(report) : wordBench(report));
     });
 }
@@ -147,4 +150,10 @@ function addSensitivity(program: Command, io: CommandIo): void {
       const report = sensitivity();
       io.out(options.json ? JSON.stringify(report) : wordSensitivity(report));
     });
+}
+
+function countOf(text: string): number {
+  const count = Number(text);
+  if (!Number.isInteger(count) || count < 1) throw new Unusable(`A whole number is needed, not ${text}.`);
+  return count;
 }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, it } from 'vitest';
-import type { BenchReport } from '../../src/cli/bench.ts';
+import type { BenchReport } from '../../src/cli/bench/index.ts';
 import type { SensitivityReport } from '../../src/cli/sensitivity.ts';
 import { runCommand } from '../../src/cli/program.ts';
 import { canonicalText, chainOf, type RunRecord } from '../../src/core/run/index.ts';
@@ -176,16 +176,26 @@ describe('stillmain schema', () => {
 });
 
 describe('stillmain bench', () => {
-  it('measures the job, holds, blows and random openings, of which none fails', async () => {
-    const { code, out } = await call('bench', '--openings', '300', '--json');
+  it('measures the job, holds, blows, growth, length, random openings and other methods', async () => {
+    const { code, out } = await call('bench', '--openings', '300', '--patience', '20000', '--json');
     const told = JSON.parse(out) as BenchReport;
     expect(code).toBe(0);
     expect(told.actions).toMatchObject({ n: 300, failures: 0 });
     expect(told.fullJob.simulatedS).toBeGreaterThan(40 * 60);
     for (const cost of [told.fullJob.simPerCpuS, told.quietHold.simPerCpuS, told.blow.simPerCpuS])
       expect(cost).toBeGreaterThan(1000);
-    expect(told.growth.map(({ cells }) => cells)).toEqual([8, 12, 16, 24]);
-  }, 90_000);
+    expect(told.growth.map(({ cells }) => cells)).toEqual([4, 8, 16, 32]);
+    expect(told.length.map(({ simulatedS }) => simulatedS)).toEqual([600, 3600, 14400, 28800]);
+    // Linear in time: an hour in eight costs no more than an hour alone, with room for a disturbed machine.
+    const [, hour, , eight] = told.length;
+    expect(eight.ms / 8).toBeLessThan(2.5 * hour.ms);
+    expect(told.rhs).toHaveLength(6);
+    for (const { case: name, ours, bestScipy, oursError, odex } of told.rhs) {
+      expect(ours, name).toBeLessThanOrEqual(bestScipy);
+      expect(oursError, name).toBeLessThanOrEqual(5e-4);
+      expect(odex.evaluations, name).toBeGreaterThan(100 * ours);
+    }
+  }, 180_000);
 
   it('wants a whole number of openings', async () => {
     expect((await call('bench', '--openings', 'many')).code).toBe(2);

@@ -90,7 +90,8 @@ export const floors: Readonly<Record<string, Floor>> = {
   practice: workplace,
   bench: workplace,
   desk: workplace,
-  cli: { from: { ...wholeCore, ...everything('text') }, parts: ['commander', 'node:'] },
+  // odex: an independent solver that `bench` prints beside ours; nothing is computed by it.
+  cli: { from: { ...wholeCore, ...everything('text') }, parts: ['commander', 'node:', 'odex'] },
   main: {
     from: everything('text', 'session', 'store', 'panel', 'practice', 'bench', 'desk'),
     parts: screenParts,
