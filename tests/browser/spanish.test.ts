@@ -18,7 +18,7 @@ describe('the whole job in Spanish', () => {
     await app.pressByKey('button', inSpanish.label('Close'));
     await app.find('heading', inSpanish.label('Exercises'));
     expect(await app.page.evaluate(() => document.documentElement.lang)).toBe('es');
-    expect(await app.readText()).toContain('Abandonar una te de servicio de 1 pulgada');
+    expect(await app.readText()).toContain('Abandonar una te de servicio de 1 in');
     await app.screenshot('home-es');
   });
 

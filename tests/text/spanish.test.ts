@@ -1,9 +1,11 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findingIds, type Finding, type FindingId } from '../../src/core/judge/index.ts';
 import { drive, steady } from '../../src/core/hands/index.ts';
 import { read, type RunState } from '../../src/core/run/index.ts';
+import type { Scenario } from '../../src/core/scenario/index.ts';
 import { english as englishLabels } from '../../src/panel/words/en/index.ts';
-import { exercises, spanish as spanishLabels } from '../../src/panel/words/es/index.ts';
+import { exerciseInSpanish, spanish as spanishLabels } from '../../src/panel/words/es/index.ts';
 import {
   decimals,
   duration,
@@ -149,11 +151,24 @@ describe('the Spanish catalogue', () => {
   });
 
   it('has every shipped exercise, line for line', () => {
-    const shipped = exercise();
-    const told = exercises[shipped.id];
-    expect(told.of).toBe(shipped.title);
-    expect(told.says).toHaveLength(shipped.workOrder.says.length);
-    for (const text of [told.title, told.brief, ...told.says]) expect(text).not.toMatch(englishWord);
+    const shipped = readdirSync('scenarios').map(
+      (name) => JSON.parse(readFileSync(`scenarios/${name}/scenario.json`, 'utf8')) as Scenario,
+    );
+    expect(shipped.length).toBeGreaterThan(5);
+    for (const { id, title, brief, workOrder } of shipped) {
+      const { operator, address, says } = workOrder;
+      const told = exerciseInSpanish(id, { title, brief, operator, address, says });
+      expect(told.says).toHaveLength(says.length);
+      const pairs = [title, brief, operator, address, ...says].map((one, i) => [
+        one,
+        [told.title, told.brief, told.operator, told.address, ...told.says][i],
+      ]);
+      for (const [one, other] of pairs) {
+        expect(other, id).not.toBe(one);
+        expect(other.replace(/^Zona .*/, ''), id).not.toMatch(englishWord);
+        if (one !== brief) expect(other.match(/\d+/g), other).toEqual(one.match(/\d+/g));
+      }
+    }
   });
 });
 

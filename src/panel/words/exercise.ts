@@ -12,12 +12,10 @@ export interface ExerciseWords {
 }
 
 /**
- * An exercise in the language of the moment. One that did not come with the product, or was given another title,
- * speaks in the words of whoever wrote it.
+ * An exercise in the language of the moment. One that did not come with the product speaks in the words of whoever
+ * wrote it.
  */
 export function exerciseWords(scenario: Scenario): ExerciseWords {
   const { operator, address, says } = scenario.workOrder;
-  const written = { title: scenario.title, brief: scenario.brief, operator, address, says };
-  const known = exerciseIn(scenario.id);
-  return known === undefined || known.of !== scenario.title ? written : known;
+  return exerciseIn(scenario.id, { title: scenario.title, brief: scenario.brief, operator, address, says });
 }

@@ -7,18 +7,18 @@ export type WordKey = keyof typeof english;
 /** The screens in one language. */
 interface ScreenWords {
   readonly labels: Readonly<Record<WordKey, string>>;
-  readonly exercises: Readonly<Record<string, ExerciseWords & { readonly of: string }>>;
+  readonly exercise: (id: string, written: ExerciseWords) => ExerciseWords;
 }
 
-/** Exercises are written in English, so that English has none of its own words for them. */
-const inEnglish: ScreenWords = { labels: english, exercises: {} };
+/** Exercises are written in English, so that English has no words of its own for them. */
+const inEnglish: ScreenWords = { labels: english, exercise: (_id, written) => written };
 const shelf = new Map<Language, ScreenWords>([['en', inEnglish]]);
 
 /** Fetches the screens' words in a language, once. Rejects when the part it lies in cannot be loaded. */
 export async function fetchLabels(language: Language): Promise<void> {
   if (shelf.has(language)) return;
-  const { exercises, spanish } = await import('./es/index.ts');
-  shelf.set('es', { labels: spanish, exercises });
+  const { exerciseInSpanish, spanish } = await import('./es/index.ts');
+  shelf.set('es', { labels: spanish, exercise: exerciseInSpanish });
 }
 
 const now = (): ScreenWords => shelf.get(spoken()) ?? inEnglish;
@@ -31,6 +31,5 @@ export function tell(key: WordKey, parameters: Readonly<Record<string, string | 
   return now().labels[key].replace(/\{(\w+)\}/g, (whole, name: string) => String(parameters[name] ?? whole));
 }
 
-/** A shipped exercise in the language of the moment, where it is not that which it was written in. */
-export const exerciseIn = (id: string): (ExerciseWords & { readonly of: string }) | undefined =>
-  Object.hasOwn(now().exercises, id) ? now().exercises[id] : undefined;
+/** What an exercise says of itself, in the language of the moment. */
+export const exerciseIn = (id: string, written: ExerciseWords): ExerciseWords => now().exercise(id, written);

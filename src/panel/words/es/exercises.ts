@@ -1,20 +1,95 @@
 import type { ExerciseWords } from '../exercise.ts';
 
-/** The exercises that come with the product, in Spanish, by id. `of` is the title whose words these are. */
-export const exercises: Readonly<Record<string, ExerciseWords & { readonly of: string }>> = {
-  'abandon-1in-tee-on-4in-main': {
-    of: 'Abandon a 1-inch service tee on a live 4-inch main',
-    title: 'Abandonar una te de servicio de 1 pulgada en una tubería principal de 4 pulgadas con gas',
-    brief:
-      'La casa del fondo del patio se va a derribar. Su acometida se abandona en la te: obturar el paso, cortar la acometida, sacar la te a través del equipo y cerrar el manguito, con la tubería principal siempre en servicio. Todo está sano, corre un aire ligero y nadie tiene prisa.',
-    operator: 'Harrow Vale Gas, patio de prácticas',
-    address: 'Zona 4 del patio, Low Meadow',
-    says: [
-      'Abandonar la acometida en la tubería principal: te de servicio maleable NPS 1 en un manguito soldado, tubería principal de acero NPS 4.',
-      'Presión de la principal en la etiqueta: 35 psig. Equipo y accesorios con presión nominal de 60 psig.',
-      'Acometida: 60 ft de acero NPS 1, cliente cortado en la válvula de acera y en la llave del medidor.',
-      'Pruebas de cámara de cinco minutos (ajuste de la empresa). Tapón de retención apretado al menos a 135 N·m (100 lbf·ft).',
-      'Parar y devolver el trabajo si el resalte es inservible, la principal está por encima de la presión nominal o la acometida no es la de la orden.',
-    ],
-  },
+/** What the shipped exercises tell of themselves, by id; one that is not here is shown as it was written. */
+const briefs: Readonly<Record<string, string>> = {
+  'abandon-1in-tee-on-4in-main':
+    'La casa del fondo del patio se va a derribar. Su acometida se abandona en la te: obturar el paso, cortar la acometida, sacar la te a través del equipo y cerrar el manguito, con la tubería principal siempre en servicio. Todo está sano, corre un aire ligero y nadie tiene prisa.',
+  'abandon-114in-tee-on-3in-main':
+    'La acometida grande y vieja de la lavandería se retira. Su te es la mayor que admite este equipo, en una tubería principal pequeña para ella, y el almacén ha enviado dos anillos de asiento donde bastaba uno.',
+  'abandon-114in-tee-on-4in-main':
+    'La acometida de la panadería se abandona esta mañana. La orden es de la semana pasada y a la cuadrilla le han pedido rapidez.',
+  'abandon-114in-tee-on-6in-main':
+    'La sala de calderas de la escuela está vacía y su acometida se abandona. Es la te mayor y casi la presión más alta para la que vale el equipo: todo empuja más.',
+  'abandon-1in-tee-on-10in-main':
+    'La tubería principal va honda aquí, bajo lo que fue la vía del tranvía. La excavación pasa de cinco pies, le entra poco viento, y hay que pensar bien cómo se entra y cómo se sale.',
+  'abandon-1in-tee-on-2in-main':
+    'La granja está muy lejos del camino, así que hay 200 ft de acometida detrás de la te. Todo ese gas tiene que salir por un pequeño desfogue antes de que nadie pueda decir que el paso está obturado.',
+  'abandon-1in-tee-on-6in-main':
+    'Una acometida corta hasta una farola que ya nadie enciende. La excavación se abrió ayer, la tubería principal está desnuda salvo por su vieja envoltura, y hace buen día.',
+  'abandon-1in-tee-on-8in-main':
+    'Se ha derribado un taller junto a la puerta este. Las piezas para este trabajo las preparó el turno de noche; están todas en el tablero, con un repuesto de lo que más se gasta.',
+  'abandon-34in-tee-on-112in-main':
+    'La casa de bombas detrás del embalse pasó a otro suministro. Su te no se ha tocado desde que se tendió la tubería principal, y la presión aquí es de las más altas que usa el patio.',
+  'abandon-34in-tee-on-114in-main':
+    'Una casita vieja junto al muro del huerto lleva años sin gas, y su corta acometida sale de una tubería principal pequeña. Nada está mal en el trabajo, pero una cadena alrededor de un tubo tan delgado casi no tiene dónde apoyar, y cada pieza es una talla menor que las que más usa el patio.',
+  'abandon-34in-tee-on-12in-main':
+    'El calefactor de una parada de autobús se alimentaba de la tubería grande del camino del norte. La presión es baja, la tubería principal es grande y la te es la menor que hay.',
+  'abandon-34in-tee-on-3in-main':
+    'La te pasó cuarenta años en arcilla mojada junto al arroyo. La acometida se abandona como todas las de la fila, y las otras fueron bien.',
 };
+
+/** Lines that every order has, with their figures left as they stand. */
+const lines: readonly (readonly [RegExp, string])[] = [
+  [
+    /^Abandon an? (\S+)-inch service tee on a live (\S+)-inch main(?:, (\d+) ft of service)?$/,
+    'Abandonar una te de servicio de $1 in en una tubería principal de $2 in con gas',
+  ],
+  [/^Harrow Vale Gas, training yard$/, 'Harrow Vale Gas, patio de prácticas'],
+  [/^Yard bay (\d+), (.+)$/, 'Zona $1 del patio, $2'],
+  [
+    /^Abandon service at the main: NPS (\S+) malleable street tee in a welded coupling, NPS (\S+) steel main\.$/,
+    'Abandonar la acometida en la tubería principal: te de servicio maleable NPS $1 en un manguito soldado, tubería principal de acero NPS $2.',
+  ],
+  [
+    /^Main pressure on the tag: (\d+) psig\. Rig and fittings rated (\d+) psig\.$/,
+    'Presión de la principal en la etiqueta: $1 psig. Equipo y accesorios con presión nominal de $2 psig.',
+  ],
+  [
+    /^Service: (\d+) ft of NPS (\S+) steel, customer off at the curb valve and meter stop\.$/,
+    'Acometida: $1 ft de acero NPS $2, cliente cortado en la válvula de acera y en la llave del medidor.',
+  ],
+  [
+    /^Kit’s card for NPS (\S+): stopper firm at (\d)\.(\d) to (\d)\.(\d) N·m; keeper pulled to at least (\d+) N·m \((\d+) lbf·ft\); closing plug (\d)\.(\d+) to (\d)\.(\d+) turns past hand-tight\.$/,
+    'Ficha de las piezas para NPS $1: obturador firme de $2,$3 a $4,$5 N·m; tapón de retención apretado al menos a $6 N·m ($7 lbf·ft); tapón de cierre de $8,$9 a $10,$11 vueltas después de apretar a mano.',
+  ],
+  [
+    /^Chamber proofs held five minutes \(operator’s setting\)\.$/,
+    'Pruebas de cámara de cinco minutos (ajuste de la empresa).',
+  ],
+  [
+    /^Chamber proofs held five minutes \(operator’s setting\)\. Keeper pulled to at least (\d+) N·m \((\d+) lbf·ft\)\.$/,
+    'Pruebas de cámara de cinco minutos (ajuste de la empresa). Tapón de retención apretado al menos a $1 N·m ($2 lbf·ft).',
+  ],
+  [
+    /^Main of NPS (\S+): one cradle block under each chain\.$/,
+    'Tubería principal NPS $1: un calzo bajo cada cadena.',
+  ],
+  [
+    /^Stop and refer back if the boss is beyond use, the main is above the rating, or the wrong service is found\.$/,
+    'Parar y devolver el trabajo si el resalte es inservible, la principal está por encima de la presión nominal o la acometida no es la de la orden.',
+  ],
+  [
+    /^Stop and refer back if the boss is beyond use, the main is above the rating, the wrap is suspect, or the wrong service is found\.$/,
+    'Parar y devolver el trabajo si el resalte es inservible, la principal está por encima de la presión nominal, la envoltura es sospechosa o la acometida no es la de la orden.',
+  ],
+];
+
+function line(written: string): string {
+  const known = lines.find(([is]) => is.test(written));
+  if (known === undefined) return written;
+  const said = written.replace(known[0], known[1]);
+  const longService = /, (\d+) ft of service$/.exec(written);
+  return longService === null ? said : `${said}, ${longService[1]} ft de acometida`;
+}
+
+/** A shipped exercise in Spanish. A line nobody has put into Spanish stays as it was written. */
+export function exerciseInSpanish(id: string, written: ExerciseWords): ExerciseWords {
+  if (!Object.hasOwn(briefs, id)) return written;
+  return {
+    title: line(written.title),
+    brief: briefs[id],
+    operator: line(written.operator),
+    address: line(written.address),
+    says: written.says.map(line),
+  };
+}

@@ -6,7 +6,7 @@ import { settings } from './settings.ts';
 import { sounds } from './sounds.ts';
 import { work } from './work.ts';
 
-export { exercises } from './exercises.ts';
+export { exerciseInSpanish } from './exercises.ts';
 
 /** Every word of the screens in Spanish. */
 export const spanish = { ...pages, ...work, ...instruments, ...hands, ...coach, ...settings, ...sounds };
