@@ -12,7 +12,8 @@ export const proofRules: Rule = ({ facts, limits, job }) => {
   const highestGaugePa = highestPumpedGaugePa(tell(facts, limits, job), firstChamber);
   const limitGaugePa = main + limits.overMainPa;
   if (highestGaugePa > limitGaugePa + GAUGE_SLACK_PA) {
-    const atS = latest(facts, 'pumped')?.atS ?? 0;
+    const over = facts.find((f) => f.fact === 'pumped' && f.headGaugePa > limitGaugePa + GAUGE_SLACK_PA);
+    const atS = over?.atS ?? 0;
     found.push({
       id: 'overPumped',
       atS,
