@@ -1,11 +1,25 @@
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { existsSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+import { checksFolder } from './src/setup/places.mjs';
 
 const screenTests = ['tests/{panel,practice,bench,desk}/**/*.test.ts'];
 const browserTests = ['tests/browser/**/*.test.ts'];
 // only these do something by being loaded: else each folder's index.ts would drag its whole floor into the first chunk
 const doesSomething = /\.css(\?|$)|lang\.css|\/src\/(main|cli)\.ts$|node_modules/;
+
+/** The page shows every published check with our number beside it; a page without them is not built. */
+const checksMustBeThere = {
+  name: 'checks-must-be-there',
+  apply: 'build' as const,
+  buildStart() {
+    if (!existsSync(checksFolder))
+      throw new Error(
+        'The model card shows the results of the published checks, and there are none in dist/checks: run npm run build, which makes them first.',
+      );
+  },
+};
 
 /**
  * One file for the page, the command line and the tests.
@@ -15,7 +29,7 @@ export default defineConfig(({ isSsrBuild }) => ({
   root: 'src',
   base: './',
   publicDir: isSsrBuild ? false : '../assets',
-  plugins: [svelte({ configFile: false })],
+  plugins: [svelte({ configFile: false }), ...(isSsrBuild ? [] : [checksMustBeThere])],
   server: { fs: { allow: ['..'] } },
   ssr: isSsrBuild ? { target: 'node', noExternal: true } : {},
   build: {

@@ -1,4 +1,4 @@
-// Two builds from one source: the page for browsers and the command line for Node.
+// Two builds from one source: the page for browsers and the command line for Node. Before them, the checks the page shows.
 import { createHash } from 'node:crypto';
 import {
   chmodSync,
@@ -13,10 +13,20 @@ import {
 import { dirname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { runTool } from './command.mjs';
-import { appFolder, commandFile, inRoot, rootFolder } from './places.mjs';
+import { appFolder, checksFolder, commandFile, inRoot, rootFolder } from './places.mjs';
 
-const sources = ['src', 'assets', 'scenarios', 'vite.config.ts', 'package-lock.json'];
+const checkSources = [
+  'src/core/units',
+  'src/core/catalogue',
+  'src/core/physics',
+  'src/cli/bench',
+  'tests/published',
+  'tests/physics/vessels.ts',
+  'package-lock.json',
+];
+const sources = ['src', 'assets', 'scenarios', 'vite.config.ts', ...checkSources];
 const stampFile = inRoot('dist', 'built-from.txt');
+const checkStampFile = inRoot('dist', 'checked-from.txt');
 
 /**
  * @param {string} place
@@ -31,10 +41,13 @@ function listFiles(place) {
   });
 }
 
-/** A digest of everything the builds read: dates are not trusted, a deleted file counts too. */
-function fingerprintSources() {
+/**
+ * A digest of everything a step reads: dates are not trusted, a deleted file counts too.
+ * @param {string[]} places files and folders below the repository root
+ */
+function fingerprint(places) {
   const hash = createHash('sha256');
-  for (const name of sources) {
+  for (const name of places) {
     const place = inRoot(name);
     const files = /\.\w+$/.test(name) ? [place] : listFiles(place);
     for (const file of files) hash.update(relative(rootFolder, file)).update('\0').update(readFileSync(file));
@@ -56,25 +69,54 @@ function linkCommand() {
   symlinkSync(relative(dirname(link), commandFile), link);
 }
 
-/** @returns {Promise<boolean>} true when both builds ended well */
+/** @param {string} file */
+const readStamp = (file) => (existsSync(file) ? readFileSync(file, 'utf8').trim() : '');
+
+/** What the checks were made from, and which results they left: none may be missing. */
+const checksNow = () =>
+  [fingerprint(checkSources), ...listFiles(checksFolder).map((file) => relative(checksFolder, file))].join(
+    '\n',
+  );
+
+/**
+ * The page shows every published check with our number beside it, so they are run before it is built, when their
+ * results are missing or older than the laws, the numbers or the checks themselves.
+ * @returns {Promise<boolean>} true when all hold
+ */
+export async function checkIfChanged() {
+  if (readStamp(checkStampFile) === checksNow()) return true;
+  console.log('Holding the laws against their published numbers …');
+  rmSync(checkStampFile, { force: true });
+  rmSync(checksFolder, { recursive: true, force: true });
+  if (!(await runTool('vitest', ['run', '--project', 'plain', 'tests/published']))) {
+    console.error(
+      'The published checks do not hold, so the model card cannot be built: see the message above.',
+    );
+    return false;
+  }
+  writeFileSync(checkStampFile, `${checksNow()}\n`);
+  return true;
+}
+
+/** @returns {Promise<boolean>} true when the checks hold and both builds ended well */
 export async function buildAll() {
   rmSync(stampFile, { force: true });
-  const fingerprint = fingerprintSources();
+  const from = fingerprint(sources);
+  if (!(await checkIfChanged())) return false;
   const app = await runTool('vite', ['build', '--logLevel', 'warn']);
   const command = await runTool('vite', ['build', '--ssr', 'cli.ts', '--logLevel', 'warn']);
   if (!app) console.error('The page could not be built: see the message above.');
   if (!command) console.error('The command line could not be built: see the message above.');
   if (!app || !command) return false;
   linkCommand();
-  writeFileSync(stampFile, `${fingerprint}\n`);
+  writeFileSync(stampFile, `${from}\n`);
   return true;
 }
 
 /** Builds only when the sources differ from those of the last good build. */
 export async function buildIfChanged() {
-  const stamp = existsSync(stampFile) ? readFileSync(stampFile, 'utf8').trim() : '';
   const complete = existsSync(join(appFolder, 'index.html')) && existsSync(commandFile);
-  if (!complete || stamp !== fingerprintSources()) {
+  if (!complete || readStamp(stampFile) !== fingerprint(sources)) {
     console.log('Building the page and the command line …');
     return buildAll();
   }

@@ -9,3 +9,5 @@ export const inRoot = (...parts) => join(rootFolder, ...parts);
 
 export const appFolder = inRoot('dist', 'app');
 export const commandFile = inRoot('dist', 'cli', 'cli.js');
+/** What the published checks leave, one file a source; the model card in the page is built from it. */
+export const checksFolder = inRoot('dist', 'checks');

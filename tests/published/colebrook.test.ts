@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { darcyFrictionFactor } from '../../src/core/physics/index.ts';
+import { comparing } from './compare.ts';
 
 /* Source: Colebrook-White solved exactly by `fluids` 1.0.22; printed to five figures. Laminar 64/Re, any text. */
+const turbulent = comparing('Colebrook-White', 'solved exactly by fluids 1.0.22', 'computed', '-');
+const laminar = comparing('Hagen-Poiseuille', '64/Re, any text', 'arithmetic', '-');
+
 describe('the Darcy friction factor', () => {
   it.each([
     [1e4, 0, 0.030883],
@@ -14,11 +18,13 @@ describe('the Darcy friction factor', () => {
     [1e7, 1e-3, 0.019667],
     [1e8, 0.05, 0.071551],
   ])('at Re %s and roughness %s is %s, to the last figure', (reynolds, roughness, printed) => {
-    expect(Math.abs(darcyFrictionFactor(reynolds, roughness) - printed)).toBeLessThan(6e-7);
+    turbulent(`Re ${reynolds}, ε/D ${roughness}`, darcyFrictionFactor(reynolds, roughness), printed, {
+      absolute: 6e-7,
+    });
   });
 
   it.each([100, 1000, 2000])('at Re %s is 64/Re', (reynolds) => {
-    expect(darcyFrictionFactor(reynolds, 1e-3)).toBeCloseTo(64 / reynolds, 9);
+    laminar(`Re ${reynolds}`, darcyFrictionFactor(reynolds, 1e-3), 64 / reynolds, { absolute: 5e-10 });
   });
 });
 

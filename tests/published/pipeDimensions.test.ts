@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { pipes } from '../../src/core/catalogue/index.ts';
 import { INCH_M } from '../../src/core/units/index.ts';
+import { comparing } from './compare.ts';
 
 /*
  * Source: ASME B36.10M schedule 40, inches: outside and inside of NPS 1/2 to 4 read in IFGC 2018 tables and a thread
  * table; walls, and NPS 6 to 12, *from memory*. Metric column computed with `fluids` (it rounds to 0.1 and 0.01 mm).
  */
+const inches = comparing('ASME B36.10M', 'schedule 40, inches', 'copy', 'in');
+const metric = comparing('ASME B36.10M', 'schedule 40, metric column of fluids 1.0.22', 'computed', 'mm');
 const TABLE = [
   ['3/4', 1.05, 0.113, 0.824, 26.7, 20.96],
   ['1', 1.315, 0.133, 1.049, 33.4, 26.64],
@@ -25,13 +28,13 @@ describe('steel pipe, schedule 40', () => {
     'NPS %s has outside %s, wall %s and inside %s in',
     (size, outside, wall, inside, odMm, idMm) => {
       const pipe = pipes[size];
-      expect(Math.abs(pipe.odM / INCH_M - outside)).toBeLessThan(1e-6);
-      expect(Math.abs(pipe.wallM / INCH_M - wall)).toBeLessThan(1e-6);
-      expect(Math.abs(pipe.idM / INCH_M - inside)).toBeLessThan(1e-6);
+      inches(`NPS ${size} outside`, pipe.odM / INCH_M, outside, { absolute: 1e-6 });
+      inches(`NPS ${size} wall`, pipe.wallM / INCH_M, wall, { absolute: 1e-6 });
+      inches(`NPS ${size} inside`, pipe.idM / INCH_M, inside, { absolute: 1e-6 });
       expect(Math.abs(pipe.idM - (pipe.odM - 2 * pipe.wallM))).toBeLessThan(1e-9);
       // The metric rounding: 0.002 in of 25.4 mm and 0.1 mm of the larger outsides.
-      expect(Math.abs(pipe.odM * 1000 - odMm)).toBeLessThan(0.08);
-      expect(Math.abs(pipe.idM * 1000 - idMm)).toBeLessThan(0.06);
+      metric(`NPS ${size} outside`, pipe.odM * 1000, odMm, { absolute: 0.08 });
+      metric(`NPS ${size} inside`, pipe.idM * 1000, idMm, { absolute: 0.06 });
     },
   );
 });
