@@ -59,6 +59,9 @@ function* sealAndSign(crew: Crew): Work {
   yield* off(crew, 'testHead');
 }
 
+/** All of it in one pull, past snug. */
+const DRAWN_TURNS = 0.45;
+
 function* chains(crew: Crew): Work {
   for (const nth of [0, 1]) {
     yield* attemptTo(crew, { kind: 'piece.place', piece: pick(crew, 'chain', nth), holdBack: false });
@@ -67,7 +70,7 @@ function* chains(crew: Crew): Work {
   for (const chain of [0, 1]) {
     yield* all(crew, { kind: 'chain.hook', chain, hooked: true });
     for (const side of ['left', 'right'] as const)
-      yield* attemptTo(crew, { kind: 'tensioner.turn', chain, side, turns: 0.45 });
+      yield* attemptTo(crew, { kind: 'tensioner.turn', chain, side, turns: DRAWN_TURNS });
   }
 }
 
@@ -130,11 +133,11 @@ function* stopAndLock(crew: Crew): Work {
 }
 
 function* rigOff(crew: Crew): Work {
-  yield* all(
-    crew,
-    { kind: 'chain.hook', chain: 0, hooked: false },
-    { kind: 'chain.hook', chain: 1, hooked: false },
-  );
+  for (const chain of [0, 1]) {
+    for (const side of ['left', 'right'] as const)
+      yield* attemptTo(crew, { kind: 'tensioner.turn', chain, side, turns: -DRAWN_TURNS });
+    yield* attemptTo(crew, { kind: 'chain.hook', chain, hooked: false });
+  }
   yield* off(crew, 'saddle');
 }
 

@@ -1,0 +1,18 @@
+import { expect, it } from 'vitest';
+import { drive, steady } from '../../src/core/hands/index.ts';
+import { digestOf, ENGINE } from '../../src/core/run/index.ts';
+import { exercise } from '../scenario/exercise.ts';
+
+/**
+ * The steady crew's whole job on the first exercise, pinned beside the engine's name. When a law, a constant
+ * or the exercise moves this digest, records made before read differently: raise ENGINE, then pin the new one.
+ */
+const pinned = {
+  engine: 'stillmain 0.2.0',
+  digest: 'a73e50b52334e2ee66d153b3143a6f929b097e6322b2fba81d242902e7eba65d',
+};
+
+it('the engine keeps its name only as long as it keeps its bits', () => {
+  const { run } = drive(exercise(), steady);
+  expect({ engine: ENGINE, digest: digestOf(run) }).toEqual(pinned);
+});
