@@ -70,9 +70,9 @@ describe('a run kept in the browser', () => {
     await app.pressByKey('link', 'Go to the debrief');
     await app.find('heading', 'Findings');
     await app.goTo('#/');
-    await app.seeText(/fail, \d+ of 100/i);
+    await app.seeText(/not passed, \d+ of 100/i);
     await app.reload();
-    await app.seeText(/fail, \d+ of 100/i);
+    await app.seeText(/not passed, \d+ of 100/i);
     app.expectNoComplaints();
   });
 
