@@ -2,7 +2,7 @@ import { svelteTesting } from '@testing-library/svelte/vite';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { existsSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
-import { checksFolder } from './src/setup/places.mjs';
+import { gatheredChecksFile } from './src/setup/places.mjs';
 
 const screenTests = ['tests/{panel,practice,bench,desk}/**/*.test.ts'];
 const browserTests = ['tests/browser/**/*.test.ts'];
@@ -14,9 +14,9 @@ const checksMustBeThere = {
   name: 'checks-must-be-there',
   apply: 'build' as const,
   buildStart() {
-    if (!existsSync(checksFolder))
+    if (!existsSync(gatheredChecksFile))
       throw new Error(
-        'The model card shows the results of the published checks, and there are none in dist/checks: run npm run build, which makes them first.',
+        'The model card shows the results of the published checks, and there are none: run npm run build, which makes them first.',
       );
   },
 };

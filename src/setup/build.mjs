@@ -13,7 +13,7 @@ import {
 import { dirname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { runTool } from './command.mjs';
-import { appFolder, checksFolder, commandFile, inRoot, rootFolder } from './places.mjs';
+import { appFolder, checksFolder, commandFile, gatheredChecksFile, inRoot, rootFolder } from './places.mjs';
 
 const checkSources = [
   'src/core/units',
@@ -78,13 +78,26 @@ const checksNow = () =>
     '\n',
   );
 
+/** One file of all results, which the page fetches when it is opened: data, not script. */
+function gatherChecks() {
+  /** @param {string} file */
+  const read = (file) => JSON.parse(readFileSync(file, 'utf8'));
+  const published = listFiles(join(checksFolder, 'published')).flatMap(read);
+  const sensitivity = read(join(checksFolder, 'assumed.json'));
+  mkdirSync(dirname(gatheredChecksFile), { recursive: true });
+  writeFileSync(gatheredChecksFile, `${JSON.stringify({ published, sensitivity })}\n`);
+}
+
 /**
  * The page shows every published check with our number beside it, so they are run before it is built, when their
  * results are missing or older than the laws, the numbers or the checks themselves.
  * @returns {Promise<boolean>} true when all hold
  */
 export async function checkIfChanged() {
-  if (readStamp(checkStampFile) === checksNow()) return true;
+  if (readStamp(checkStampFile) === checksNow()) {
+    gatherChecks();
+    return true;
+  }
   console.log('Holding the laws against their published numbers …');
   rmSync(checkStampFile, { force: true });
   rmSync(checksFolder, { recursive: true, force: true });
@@ -95,6 +108,7 @@ export async function checkIfChanged() {
     return false;
   }
   writeFileSync(checkStampFile, `${checksNow()}\n`);
+  gatherChecks();
   return true;
 }
 

@@ -9,5 +9,7 @@ export const inRoot = (...parts) => join(rootFolder, ...parts);
 
 export const appFolder = inRoot('dist', 'app');
 export const commandFile = inRoot('dist', 'cli', 'cli.js');
-/** What the published checks leave, one file a source; the model card in the page is built from it. */
+/** What the published checks leave, one file a source. */
 export const checksFolder = inRoot('dist', 'checks');
+/** The same in one file, which the page about the model fetches. */
+export const gatheredChecksFile = inRoot('dist', 'shown', 'checks.json');

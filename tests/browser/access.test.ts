@@ -49,6 +49,20 @@ describe.each(['light', 'dark'] as const)('the pages in the %s theme', (theme) =
     }
   });
 
+  it('give the page about the model no violation at any width, with every table open', async () => {
+    await app.goTo('#/model');
+    await app.find('heading', 'Beside published numbers');
+    await app.page.evaluate(() => {
+      for (const details of document.querySelectorAll('details')) details.open = true;
+    });
+    for (const width of widths) {
+      await app.page.setViewport({ width, height: 900 });
+      expect(await violations(app), `at ${width}`).toEqual([]);
+      expect(await spillsSideways(app), `at ${width}`).toBe(false);
+      await app.screenshot(`model-${theme}-${width}`);
+    }
+  });
+
   it('give the work order and the practice no violation at any width, whatever hands are on', async () => {
     await app.goTo('#/practice/abandon-1in-tee-on-4in-main');
     await app.find('button', 'Begin');

@@ -5,6 +5,7 @@ describe('the address bar', () => {
   it('names every view so that it can be linked and reloaded', () => {
     const views: readonly Exclude<Address, { page: 'lost' }>[] = [
       { page: 'home' },
+      { page: 'model' },
       { page: 'practice', scenarioId: 'abandon-1in-tee-on-4in-main', runId: null },
       { page: 'practice', scenarioId: 'abandon-1in-tee-on-4in-main', runId: 'a1b2' },
       { page: 'debrief', runId: 'a1b2', atS: null },
@@ -18,6 +19,7 @@ describe('the address bar', () => {
     expect(readAddress('#/')).toEqual({ page: 'home' });
     for (const wrong of [
       '#/bench',
+      '#/model/card',
       '#/practice',
       '#/practice/a/b/c',
       '#/debrief/a/soon',

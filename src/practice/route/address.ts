@@ -1,6 +1,7 @@
 /** What the address bar means. Every view can be linked and reloaded. */
 export type Address =
   | { readonly page: 'home' }
+  | { readonly page: 'model' }
   | { readonly page: 'practice'; readonly scenarioId: string; readonly runId: string | null }
   | { readonly page: 'debrief'; readonly runId: string; readonly atS: number | null }
   | { readonly page: 'lost' };
@@ -12,6 +13,7 @@ export function readAddress(hash: string): Address {
   const parts = hash.replace(/^#?\/?/, '').split('/');
   const [page, first, second, ...rest] = parts;
   if (page === '' && parts.length === 1) return { page: 'home' };
+  if (page === 'model' && parts.length === 1) return { page: 'model' };
   if (rest.length > 0 || first === undefined || !name.test(first)) return { page: 'lost' };
   if (page === 'practice' && (second === undefined || name.test(second)))
     return { page: 'practice', scenarioId: first, runId: second ?? null };
@@ -23,6 +25,7 @@ export function readAddress(hash: string): Address {
 /** The address of a view, as it stands after the `#`. */
 export function writeAddress(address: Exclude<Address, { page: 'lost' }>): string {
   if (address.page === 'home') return '#/';
+  if (address.page === 'model') return '#/model';
   if (address.page === 'practice')
     return `#/practice/${address.scenarioId}${address.runId === null ? '' : `/${address.runId}`}`;
   return `#/debrief/${address.runId}${address.atS === null ? '' : `/${Math.floor(address.atS)}`}`;

@@ -14,6 +14,7 @@ export const pages = {
   'home.title': 'Rehearse the job before the gas is real.',
   'home.what':
     'Stillmain is a practice yard for the crew that takes a threaded service tee off a live steel gas main without letting gas blow. You have the rig, the kit, the gauges and two pairs of hands. The gas behaves as gas does. Nothing stops you from doing things in the wrong order, and each hold point asks whether you really know what you are about to sign.',
+  'home.model': 'How the gas is modelled, beside published numbers, and where that stops',
   'home.exercises': 'Exercises',
   'home.start': 'Start the exercise',
   'home.startNamed': 'Start the exercise: {title}',
