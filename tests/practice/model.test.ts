@@ -39,7 +39,7 @@ describe('what the checks left', () => {
     expect([a.document, a.count, b.document, b.used]).toEqual(['A', 2, 'B', null]);
     expect(a.used).toBeCloseTo(0.5, 9);
     expect(usedOf(['both', 10.3, 10, { share: 0.01, absolute: 0.2 }])).toBeCloseTo(1, 9);
-    expect(usedOf(['exact', 50, 50, { absolute: 0 }])).toBeNull();
+    expect(usedOf(['exact', 50, 50, { absolute: 0 }])).toBe(0);
     expect(apart(near)).toBeCloseTo(0.01, 9);
   });
 

@@ -20,7 +20,7 @@ export interface CheckedSource {
   readonly document: string;
   readonly tables: readonly CheckedTable[];
   readonly count: number;
-  /** Most that any row used of its tolerance, 0 to 1; null where all part by design or nothing may differ. */
+  /** Most that any row used of its tolerance, 0 to 1; null where all part by design. */
   readonly used: number | null;
 }
 
@@ -70,11 +70,11 @@ export function bySource(tables: readonly CheckedTable[]): CheckedSource[] {
     .sort((a, b) => (a.document < b.document ? -1 : 1));
 }
 
-/** Share of its tolerance that a row uses; null where it has none to use or a band by design. */
+/** Share of its tolerance that a row uses, none where nothing may differ; null where the two part by design. */
 export function usedOf([, ours, theirs, tolerance]: Row): number | null {
   if ('from' in tolerance) return null;
   const allowed = (tolerance.share ?? 0) * Math.abs(theirs) + (tolerance.absolute ?? 0);
-  return allowed > 0 ? Math.abs(ours - theirs) / allowed : null;
+  return allowed > 0 ? Math.abs(ours - theirs) / allowed : 0;
 }
 
 /** How far ours lies from the published number, as a share of it; the bare difference where that is zero. */
