@@ -1,4 +1,4 @@
-import { cradleMains } from '../src/core/procedure/index.ts';
+import { cradleMains } from '../src/core/rig/index.ts';
 import type { Crew } from './crew.ts';
 
 /** Where the job can stand, in its order. Each is the state at the end of a piece of sound work. */

@@ -1,7 +1,8 @@
+import { PSI_PA } from '../core/units/index.ts';
 import type { Rgb, Theme } from './palette.ts';
 
 /** Top of the scale, Pa gauge: the method's own limit, 60 psig (common practice, no source). */
-export const SCALE_TOP_GAUGE_PA = 60 * 6894.757;
+export const SCALE_TOP_GAUGE_PA = 60 * PSI_PA;
 
 type Lab = readonly [lightness: number, greenRed: number, blueYellow: number];
 

@@ -1,4 +1,11 @@
-import type { Action, GaugeName, KitKind, LeakPlace, ReferReason } from '../rig/index.ts';
+import {
+  sizedBy,
+  type Action,
+  type GaugeName,
+  type KitKind,
+  type LeakPlace,
+  type ReferReason,
+} from '../rig/index.ts';
 import type { Readings } from '../run/index.ts';
 import type { FeltFact, FeltOf } from './felt.ts';
 import type { KitSeen, Order } from './order.ts';
@@ -67,26 +74,10 @@ export function piecesOf(crew: Crew, kind: KitKind, stamped: string | null = nul
   );
 }
 
-/** Kinds that are picked by the tee's size; the service cap goes by the service's. */
-const byTee: readonly KitKind[] = [
-  'seatRing',
-  'socket',
-  'boreStopper',
-  'keeperPlug',
-  'cupGasket',
-  'splitCollar',
-  'closingPlug',
-];
-
 /** The piece to take for this job: of the right stamp, by its id. Without one the work stops. */
 export function pick(crew: Crew, kind: KitKind, nth = 0): string {
-  const stamped = byTee.includes(kind)
-    ? crew.order.teeSize
-    : kind === 'serviceCap'
-      ? crew.order.serviceNps
-      : kind === 'cradleBlock'
-        ? crew.order.mainNps
-        : null;
+  const { teeSize, mainNps, serviceNps } = crew.order;
+  const stamped = { tee: teeSize, main: mainNps, service: serviceNps, one: null }[sizedBy[kind]];
   const piece = piecesOf(crew, kind, stamped).at(nth);
   if (!piece) throw new StopWork('other');
   return piece.id;

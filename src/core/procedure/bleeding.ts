@@ -1,6 +1,6 @@
 import type { Told } from './told.ts';
-import { OPEN_RAD, SHUT_RAD, topOf, type Standing } from './standing.ts';
-import type { KitKind } from '../rig/index.ts';
+import { topOf, type Standing } from './standing.ts';
+import { OPEN_RAD, SHUT_RAD, type KitKind } from '../rig/index.ts';
 
 /**
  * One opening of the bleed, from crack to shut (or to when something else was moved). An open bleed that is quiet

@@ -10,5 +10,4 @@ export * from './standing.ts';
 export * from './bleeding.ts';
 export { tell, type EvidenceItem, type Told } from './told.ts';
 export { PILOT_DRILLED_S } from './evidence/h07DeadAtCut.ts';
-export { cradleMains } from './evidence/h01Ready.ts';
 export { firstChamber, secondChamber, highestPumpedGaugePa, type ProofChamber } from './proof.ts';

@@ -1,8 +1,9 @@
+import { PSI_PA } from '../units/index.ts';
 import { lastTelling } from './leakFluid.ts';
 import { type FactOf, kindOf, latest } from './recall.ts';
-import { OPEN_RAD, SHUT_RAD, topOf } from './standing.ts';
+import { topOf } from './standing.ts';
 import { item, type EvidenceItem, type Told } from './told.ts';
-import type { Fact, KitKind, LeakPlace, TeeSize } from '../rig/index.ts';
+import { OPEN_RAD, SHUT_RAD, type Fact, type KitKind, type LeakPlace, type TeeSize } from '../rig/index.ts';
 
 /**
  * The proof of a chamber: low stage, hold at the main's pressure, leak fluid, the valve's own seat, and the vented
@@ -47,7 +48,7 @@ interface HeadRead {
 }
 
 /** One division of a 100 psi gauge, Pa. */
-const GAUGE_DIVISION_PA = 6894.757;
+const GAUGE_DIVISION_PA = PSI_PA;
 /** Reading at which a vented head gauge counts as down, Pa gauge. */
 const DOWN_GAUGE_PA = GAUGE_DIVISION_PA;
 

@@ -5,7 +5,7 @@ import { serviceCapped } from './evidence/h08TeeFits.ts';
 import type { Told } from './told.ts';
 
 /** How near a written pressure must come to one that was really read, Pa (one division). */
-const WRITTEN_SLACK_PA = 6894.757;
+const WRITTEN_SLACK_PA = PSI_PA;
 
 /**
  * Whether a field of the record was written and agrees with what really was read, seen or done. Invented figures

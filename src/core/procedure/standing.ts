@@ -1,10 +1,5 @@
-import type { Fact, Job, KitKind } from '../rig/index.ts';
+import { isStacked, type Fact, type Job, type KitKind } from '../rig/index.ts';
 import { kindOf } from './recall.ts';
-
-/** A ball turned less than this is shut as far as a crew can tell, rad (5°). */
-export const SHUT_RAD = 0.0873;
-/** A ball turned more than this leaves the bore full, rad (85°). */
-export const OPEN_RAD = 1.4835;
 
 /** How the rig stands as the facts alone tell it: enough to say what a reading or a look is evidence of. */
 export interface Standing {
@@ -38,10 +33,6 @@ export const standingAtStart: Standing = {
   teeOut: false,
   cut: 'whole',
 };
-
-const stacked: ReadonlySet<KitKind> = new Set([
-  'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead', 'rodBarrel', 'valveCap',
-]); // prettier-ignore
 
 /** The piece on top of everything, or null with only the saddle or nothing there. */
 export function topOf(standing: Standing): KitKind | null {
@@ -93,7 +84,7 @@ export function standings(facts: readonly Fact[], job: Job): readonly Standing[]
 
 function placed(standing: Standing, kind: KitKind | null): Standing {
   if (kind === null) return standing;
-  if (stacked.has(kind)) {
+  if (isStacked(kind)) {
     return {
       ...standing,
       stack: [...standing.stack, kind],
@@ -111,7 +102,7 @@ function placed(standing: Standing, kind: KitKind | null): Standing {
 
 function removed(standing: Standing, kind: KitKind | null): Standing {
   if (kind === null) return standing;
-  if (stacked.has(kind)) {
+  if (isStacked(kind)) {
     const at = standing.stack.lastIndexOf(kind);
     return {
       ...standing,

@@ -52,6 +52,11 @@ export type Measure = (typeof measures)[number];
 
 export const gauges = ['main', 'second', 'head'] as const;
 export type GaugeName = (typeof gauges)[number];
+/** A ball turned less than this is shut as far as a crew can tell, rad (5°). */
+export const SHUT_RAD = 0.0873;
+/** A ball turned more than this leaves the bore full, rad (85°). */
+export const OPEN_RAD = 1.4835;
+
 export const detectorPlaces = ['hole', 'breathing', 'beside'] as const;
 export type DetectorPlace = (typeof detectorPlaces)[number];
 export const cleanPlaces = ['boss', 'pipe', 'coupling', 'bore', 'closingPlug'] as const;

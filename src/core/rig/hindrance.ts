@@ -20,13 +20,11 @@ export const hindrances = [
   'needsTip',
   'needsLoad',
   'wrongTip',
-  'notEngaged',
   'notReached',
   'tooTight',
   'chained',
   'notHooked',
   'noChains',
-  'rigOver',
   'outOfReach',
   'notCut',
   'alreadyDone',
@@ -36,6 +34,5 @@ export const hindrances = [
   'rejected',
   'ratchetEnd',
   'alreadyThere',
-  'nothingToRead',
 ] as const;
 export type Hindrance = (typeof hindrances)[number];

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { pipes } from '../catalogue/index.ts';
+import { cradleSizes, pipes } from '../catalogue/index.ts';
 import { circleM2 } from '../physics/index.ts';
 
 /**
@@ -96,6 +96,52 @@ export const kitKinds = [
   'serviceCap',
 ] as const;
 export type KitKind = (typeof kitKinds)[number];
+
+/** What fixes the size of a kind of piece; `one` is made in one size only. */
+export const sizedBy: Readonly<Record<KitKind, 'tee' | 'main' | 'service' | 'one'>> = {
+  seatRing: 'tee',
+  saddle: 'one',
+  cradleBlock: 'main',
+  chain: 'one',
+  isolationValve: 'one',
+  lowerSpool: 'one',
+  upperSpool: 'one',
+  sightCap: 'one',
+  testHead: 'one',
+  rodBarrel: 'one',
+  socket: 'tee',
+  stopperHolder: 'one',
+  magnet: 'one',
+  depthCollar: 'one',
+  boreStopper: 'tee',
+  keeperPlug: 'tee',
+  cupGasket: 'tee',
+  splitCollar: 'tee',
+  closingPlug: 'tee',
+  valveCap: 'one',
+  gaugeRing: 'one',
+  serviceCap: 'service',
+};
+
+/** Kinds that stand on one another above the saddle. */
+export const stackKinds = [
+  'lowerSpool',
+  'isolationValve',
+  'upperSpool',
+  'sightCap',
+  'testHead',
+  'rodBarrel',
+  'valveCap',
+] as const satisfies readonly KitKind[];
+export type StackedKind = (typeof stackKinds)[number];
+
+/** True of a kind that stands in the stack above the saddle. */
+export function isStacked(kind: KitKind): kind is StackedKind {
+  return (stackKinds as readonly KitKind[]).includes(kind);
+}
+
+/** Mains so small that the chains need cradle blocks to bear on, one a chain (common practice, no source). */
+export const cradleMains: readonly string[] = cradleSizes;
 
 /**
  * What is wrong with a piece, each in its own unit: effective openings in m², shares 0 to 1,

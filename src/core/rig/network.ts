@@ -98,6 +98,12 @@ export function topPiece(rig: RigState): string | null {
   return last !== undefined && closers.includes(last.kind) ? last.id : null;
 }
 
+/** True when a piece of that kind closes the top of the stack. */
+export function topIs(rig: RigState, kind: string): boolean {
+  const top = topPiece(rig);
+  return top !== null && rig.kit[top].kind === kind;
+}
+
 export function hasValve(rig: RigState): boolean {
   return rig.stack.some((p) => p.kind === 'isolationValve');
 }

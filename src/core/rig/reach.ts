@@ -5,7 +5,6 @@ import {
   stackGeometry,
   stackUp,
   taperThreads,
-  type StackKind,
 } from '../catalogue/index.ts';
 import type { Job } from './job.ts';
 import type { RigState, RodLoad } from './state.ts';
@@ -31,16 +30,6 @@ export function streetTeeSwept(job: Job) {
   return geometryOf(job).sweptM;
 }
 
-const stackKinds: readonly string[] = [
-  'lowerSpool',
-  'isolationValve',
-  'upperSpool',
-  'sightCap',
-  'testHead',
-  'rodBarrel',
-  'valveCap',
-];
-
 /** Elevations of the assembly as it stands, m above the crown of the main; null where nothing stands. */
 export interface Elevations {
   readonly saddleSeatZM: number;
@@ -53,8 +42,7 @@ export function elevations(rig: RigState): Elevations | null {
   if (rig.saddle.on === 'board') return null;
   const geometry = geometryOf(rig.job);
   const seatZM = rig.saddle.on === 'tee' ? geometry.firstSeatZM : geometry.secondSeatZM;
-  const kinds = rig.stack.map((p) => p.kind).filter((kind) => stackKinds.includes(kind)) as StackKind[];
-  const standing = stackUp(seatZM, ['saddle', ...kinds]);
+  const standing = stackUp(seatZM, ['saddle', ...rig.stack.map((p) => p.kind)]);
   const valve = standing.find((s) => s.kind === 'isolationValve');
   const barrel = standing.find((s) => s.kind === 'rodBarrel');
   return {

@@ -1,5 +1,5 @@
 import { constants } from '../catalogue/index.ts';
-import { topPiece } from './network.ts';
+import { topIs } from './network.ts';
 import type { RigState } from './state.ts';
 
 const c = constants;
@@ -13,8 +13,7 @@ export const rodGland = {
 
 /** The rod barrel closes the top of the stack. */
 export function barrelOn(rig: RigState): boolean {
-  const top = topPiece(rig);
-  return top !== null && rig.kit[top].kind === 'rodBarrel';
+  return topIs(rig, 'rodBarrel');
 }
 
 /** Nobody holds the rod and nothing else does: gas and weight may take it. */

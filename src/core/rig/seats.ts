@@ -13,7 +13,7 @@ import {
 import { GRAVITY_M_PER_S2, psi } from '../units/index.ts';
 import type { RigState } from './state.ts';
 import type { Sense } from './sense.ts';
-import type { TeeSize } from './job.ts';
+import { cradleMains, type TeeSize } from './job.ts';
 
 const c = constants;
 const bySize = constantsByTeeSize;
@@ -141,7 +141,7 @@ function liftOpening(rig: RigState): SeatOpening {
 }
 
 function cradlesRight(rig: RigState): boolean {
-  const small = ['1-1/4', '1-1/2', '2', '3'].includes(rig.job.workpiece.mainNps);
+  const small = cradleMains.includes(rig.job.workpiece.mainNps);
   const hooked = rig.chains.filter((chain) => chain.hooked).length;
   if (!small || hooked === 0) return true;
   const fitting = rig.saddle.cradles.filter(

@@ -1,4 +1,4 @@
-import type { LeakPlace, LookPlace } from './actions.ts';
+import { OPEN_RAD, type LeakPlace, type LookPlace } from './actions.ts';
 import type { Bubbles, Sight } from './facts.ts';
 import type { Hindrance } from './hindrance.ts';
 import { hasValve, teeInside, topPiece } from './network.ts';
@@ -6,9 +6,6 @@ import { handTightTurns } from './reach.ts';
 import { chainSet, seating } from './seats.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
-
-/** Ball open far enough to look through, rad: 85 degrees. */
-export const OPEN_RAD = 1.4835;
 
 /** What an eye finds there; null where something covers it. */
 export function sightFrom(rig: RigState, at: LookPlace, sense: Sense): Sight | null {

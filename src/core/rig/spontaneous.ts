@@ -1,12 +1,12 @@
 import { constants } from '../catalogue/index.ts';
 import { rodPushN, rodVerdict, stopperVerdict } from '../physics/index.ts';
-import { withDepth } from './acts/rod.ts';
+import { withDepth } from './acts/stopper.ts';
 import { bedChains } from './acts/seat.ts';
 import type { FactBody } from './facts.ts';
 import { hasValve } from './network.ts';
 import { ballUpTravelM, tipFloor, travelForTip } from './reach.ts';
 import { rodGland, rodLoose } from './rodFree.ts';
-import { OPEN_RAD } from './sights.ts';
+import { OPEN_RAD } from './actions.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
 import { stopperHoldsN, stopperInBore, stopperThrustN } from './stopping.ts';
@@ -78,7 +78,7 @@ export function move(
       const energyJ = (push - rodGland.glandFrictionN) * (rig.rod.travelM + REBOUND_M);
       const up = withDepth({ ...rig, rod: { ...rig.rod, travelM: 0, resting: true } });
       const thrown: FactBody = { fact: 'rod.thrown', thrustN: push, pressureGaugePa, energyJ };
-      return strikes(up, [thrown], energyJ > HURT_ENERGY_J ? 1e4 : 0, 'rodThrown');
+      return strikes(up, [thrown], energyJ > HURT_ENERGY_J, 'rodThrown');
     }
     case 'rodSinks': {
       const travelM = sinkTravelM(rig);

@@ -1,4 +1,4 @@
-import type { Defects, Job, KitKind } from './job.ts';
+import type { Defects, Job, KitKind, StackedKind } from './job.ts';
 import type { CleanPlace, DetectorPlace, GaugeName, MarkPlace, SiteTask } from './actions.ts';
 
 /**
@@ -126,7 +126,7 @@ export interface ChainState {
 
 export interface StackPiece {
   readonly id: string;
-  readonly kind: KitKind;
+  readonly kind: StackedKind;
   /** Make-up torque of the joint below this piece, N·m. */
   readonly jointNm: number;
 }

@@ -19,9 +19,8 @@ export function stackThrustN(gaugePa: number): number {
 }
 
 /** Ends the run when a part is thrown hard enough to hurt; the facts keep their numbers either way. */
-export function strikes(rig: RigState, facts: readonly FactBody[], thrust: number, cause: string) {
-  const limit = cause === 'plugThrown' || cause === 'teeThrown' ? HURT_SMALL_PART_N : HURT_THRUST_N;
-  if (thrust <= limit || rig.ending !== null) return { rig, facts };
+export function strikes(rig: RigState, facts: readonly FactBody[], hurts: boolean, cause: string) {
+  if (!hurts || rig.ending !== null) return { rig, facts };
   const ending = { kind: 'hurt', cause } as const;
   return { rig: { ...rig, ending }, facts: [...facts, { fact: 'ended', ending } as const] };
 }

@@ -1,5 +1,5 @@
 import { constants } from '../catalogue/index.ts';
-import { oxygenFraction, readDetector, rodHoldN } from '../physics/index.ts';
+import { isAudible, oxygenFraction, readDetector, rodHoldN } from '../physics/index.ts';
 import { barrelOn, gaugeReading, oxygenShown, rodGland } from '../rig/index.ts';
 import { streetDb } from './gas.ts';
 import { senseOf } from './sense.ts';
@@ -25,9 +25,9 @@ export function read(run: RunState): Readings {
     alarm: run.air.alarm,
     oxygenShare: oxygenShown(oxygenFraction(air.gasFraction, constants.airOxygenFraction.value)),
     bleedDb: sense.bleedDb,
-    bleedHeard: sense.bleedDb >= streetDb,
+    bleedHeard: isAudible(sense.bleedDb, streetDb),
     holeDb: sense.holeDb,
-    holeHeard: sense.holeDb >= streetDb,
+    holeHeard: isAudible(sense.holeDb, streetDb),
     rodFeltN: barrelOn(run.rig) ? rodHoldN(rodGland, sense.gaugePa('above')) : null,
     rodTravelM: run.rig.rod.travelM,
   };

@@ -1,5 +1,5 @@
 import { constants } from '../catalogue/index.ts';
-import { densityKgPerM3, jetReachM, naturalStep, stepTo, type Step } from '../physics/index.ts';
+import { densityKgPerM3, isAudible, jetReachM, naturalStep, stepTo, type Step } from '../physics/index.ts';
 import { lifted, wouldMove, type Spontaneous } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
 import { advanceAir, alarmFor, FAINT_S, type IntoHole } from './air.ts';
@@ -38,13 +38,19 @@ const LOCATED_S = 1e-3;
 const BLOW_KG_PER_S = 2e-4;
 const BLOW_OVER_KG_PER_S = 1e-4;
 
-/** A step of given end, with the hole's air and what it crosses. */
-function tryStep(run: RunState, step: Step): Pending {
+/** A step of given end with the hole's air, and no look at what it crosses. */
+function takeStep(run: RunState, step: Step): Pending {
   const durationS = step.endS - run.gas.atS;
   const into = intoHole(run, step);
   const air = advanceAir(run.air, run.scenario.job, into, durationS, run.rig.site.inHole);
   const view = viewGas(run.network, step.contents, step.endS);
-  return { step, view, air, into, crossing: crossingOf(run, view, air, step.endS) };
+  return { step, view, air, into, crossing: null };
+}
+
+/** The same with what it crosses. */
+function tryStep(run: RunState, step: Step): Pending {
+  const taken = takeStep(run, step);
+  return { ...taken, crossing: crossingOf(run, taken.view, taken.air, step.endS) };
 }
 
 /** Works out the next natural step; where it crosses something, it is cut there to the millisecond. */
@@ -69,7 +75,7 @@ export function pend(run: RunState): Pending {
 /** A step cut at a given time, for an action to be done there. No threshold lies before it. */
 export function cutAt(run: RunState, atS: number): Pending {
   const net = ready(run.network);
-  return tryStep(run, stepTo(net, run.gas.atS, run.gas, run.gas.stepS, atS));
+  return takeStep(run, stepTo(net, run.gas.atS, run.gas, run.gas.stepS, atS));
 }
 
 /** Gas and air that reached the hole in a step: by leaks, and drawn back from the hose. */
@@ -107,8 +113,8 @@ export function crossingOf(run: RunState, view: GasView, air: HoleAir, atS: numb
   if (step !== run.air.alarm) return { kind: 'alarm', step };
   if (air.lowOxygenS >= FAINT_S) return { kind: 'faints' };
   const level = bleedLevelDb(view);
-  if (run.ear.hissSinceS !== null && level < streetDb) return { kind: 'quiet' };
-  if (run.ear.hissSinceS === null && level >= streetDb) return { kind: 'hiss' };
+  if (run.ear.hissSinceS !== null && !isAudible(level, streetDb)) return { kind: 'quiet' };
+  if (run.ear.hissSinceS === null && isAudible(level, streetDb)) return { kind: 'hiss' };
   const reliefOpen =
     gaugeOf(view, 'above') > c.reliefLiftGaugePa.value && run.network.links.some((l) => l.id === 'relief');
   if (reliefOpen !== run.ear.reliefLifted) return { kind: 'relief', lifted: reliefOpen };

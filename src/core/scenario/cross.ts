@@ -1,5 +1,12 @@
-import type { KitEntry, KitKind, MainSize, TeeSize } from '../rig/index.ts';
-import { cradleMains } from '../procedure/index.ts';
+import {
+  cradleMains,
+  kitKinds,
+  sizedBy,
+  type KitEntry,
+  type KitKind,
+  type MainSize,
+  type TeeSize,
+} from '../rig/index.ts';
 import type { Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
 
@@ -12,32 +19,9 @@ const teesOnSmallMains: Readonly<Partial<Record<MainSize, readonly TeeSize[]>>> 
   '1-1/2': ['3/4', '1'],
 };
 
-const oneSizeKinds: readonly KitKind[] = [
-  'saddle',
-  'chain',
-  'isolationValve',
-  'lowerSpool',
-  'upperSpool',
-  'sightCap',
-  'testHead',
-  'rodBarrel',
-  'stopperHolder',
-  'magnet',
-  'depthCollar',
-  'valveCap',
-  'gaugeRing',
-];
-
-const teeSizedKinds: readonly KitKind[] = [
-  'seatRing',
-  'socket',
-  'boreStopper',
-  'keeperPlug',
-  'cupGasket',
-  'splitCollar',
-  'closingPlug',
-  'serviceCap',
-];
+const oneSizeKinds = kitKinds.filter((kind) => sizedBy[kind] === 'one');
+/** The service is of a tee's size too, so its cap is stamped like the tee's pieces. */
+const teeSizedKinds = kitKinds.filter((kind) => sizedBy[kind] === 'tee' || sizedBy[kind] === 'service');
 
 /** Pieces of the tee's own size, and how many of each, that the whole job uses. The second closing plug is the spare. */
 const neededOfTeeSize: Readonly<Partial<Record<KitKind, number>>> = {

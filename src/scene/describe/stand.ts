@@ -6,7 +6,6 @@ import {
   stackUp,
   taperThreads,
   type StackGeometry,
-  type StackKind,
   type Standing,
 } from '../../core/catalogue/index.ts';
 import type { RigState } from '../../core/rig/index.ts';
@@ -30,16 +29,6 @@ export interface Stand {
   readonly tiltRad: number;
 }
 
-const kinds: readonly string[] = [
-  'lowerSpool',
-  'isolationValve',
-  'upperSpool',
-  'sightCap',
-  'testHead',
-  'rodBarrel',
-  'valveCap',
-];
-
 export function standOf(rig: RigState): Stand {
   const { mainNps, teeSize } = rig.job.workpiece;
   const geometry = stackGeometry({ mainNps, teeSize });
@@ -58,9 +47,8 @@ export function standOf(rig: RigState): Stand {
     };
   }
   const seatZM = rig.saddle.on === 'tee' ? geometry.firstSeatZM : geometry.secondSeatZM;
-  const stack = rig.stack.filter((p) => kinds.includes(p.kind));
-  const ids = [rig.saddle.piece ?? 'saddle', ...stack.map((p) => p.id)];
-  const standing = stackUp(seatZM, ['saddle', ...stack.map((p) => p.kind as StackKind)]).map((s, i) => ({
+  const ids = [rig.saddle.piece ?? 'saddle', ...rig.stack.map((p) => p.id)];
+  const standing = stackUp(seatZM, ['saddle', ...rig.stack.map((p) => p.kind)]).map((s, i) => ({
     ...s,
     id: ids[i],
   }));

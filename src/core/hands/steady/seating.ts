@@ -1,4 +1,4 @@
-import { cradleMains } from '../../procedure/index.ts';
+import { cradleMains } from '../../rig/index.ts';
 import { act, lastOf, put, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 

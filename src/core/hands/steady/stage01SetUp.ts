@@ -1,5 +1,4 @@
-import { cradleMains } from '../../procedure/index.ts';
-import type { KitKind, SiteTask } from '../../rig/index.ts';
+import { cradleMains, kitKinds, type KitKind, type SiteTask } from '../../rig/index.ts';
 import { act, lastOf, pick, piecesOf, readGauge, StopWork, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 
@@ -24,28 +23,8 @@ const service: readonly SiteTask[] = [
   'checkFarFeed',
 ];
 
-const used: readonly KitKind[] = [
-  'seatRing',
-  'saddle',
-  'chain',
-  'isolationValve',
-  'lowerSpool',
-  'upperSpool',
-  'sightCap',
-  'testHead',
-  'rodBarrel',
-  'socket',
-  'stopperHolder',
-  'depthCollar',
-  'boreStopper',
-  'keeperPlug',
-  'cupGasket',
-  'splitCollar',
-  'closingPlug',
-  'valveCap',
-  'gaugeRing',
-  'serviceCap',
-];
+/** Cradle blocks are looked at where the main needs them, the magnet when something has dropped. */
+const used = kitKinds.filter((kind) => kind !== 'cradleBlock' && kind !== 'magnet');
 
 /** Site, people, service, air, pressure, workpiece and kit; then the first signature. */
 export function* setUp(crew: Crew): Work {

@@ -1,10 +1,6 @@
-import { cradleMains, kindOf, stampOf } from '../../procedure/index.ts';
-import type { Fact, Job, KitKind } from '../../rig/index.ts';
+import { kindOf, stampOf } from '../../procedure/index.ts';
+import { cradleMains, sizedBy, type Fact, type Job, type KitKind } from '../../rig/index.ts';
 import type { Draft, Rule } from '../case.ts';
-
-const byTeeSize: ReadonlySet<KitKind> = new Set([
-  'seatRing', 'socket', 'boreStopper', 'keeperPlug', 'cupGasket', 'splitCollar', 'closingPlug',
-]); // prettier-ignore
 
 /** Choice of kit: size by the work, condition by looking, and nothing used that was found wanting. */
 export const kitRules: Rule = (judged) => [
@@ -18,9 +14,10 @@ export const kitRules: Rule = (judged) => [
 /** The size a kind of piece must be for this job, or null where it has none. */
 function sizeNeeded(job: Job, kind: KitKind | null): string | null {
   if (kind === null) return null;
-  if (byTeeSize.has(kind)) return job.workpiece.teeSize;
-  if (kind === 'cradleBlock') return job.workpiece.mainNps;
-  return kind === 'serviceCap' ? job.system.service.nps : null;
+  const { workpiece, system } = job;
+  return { tee: workpiece.teeSize, main: workpiece.mainNps, service: system.service.nps, one: null }[
+    sizedBy[kind]
+  ];
 }
 
 /** Every piece that was put to use, once each, with the moment of its first use. */

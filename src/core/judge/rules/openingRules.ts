@@ -1,4 +1,5 @@
-import { kindOf, SHUT_RAD, topOf } from '../../procedure/index.ts';
+import { SHUT_RAD } from '../../rig/index.ts';
+import { kindOf, topOf } from '../../procedure/index.ts';
 import type { Draft, Rule } from '../case.ts';
 
 /** Pressure from which opening a joint throws what is taken off, Pa gauge (5 psi, assumed). */

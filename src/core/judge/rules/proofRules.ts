@@ -1,8 +1,9 @@
+import { PSI_PA } from '../../units/index.ts';
 import { highestPumpedGaugePa, latest, firstChamber, tell } from '../../procedure/index.ts';
 import type { Draft, Rule } from '../case.ts';
 
 /** Overshoot told from reading error, Pa (one division). */
-const GAUGE_SLACK_PA = 6894.757;
+const GAUGE_SLACK_PA = PSI_PA;
 
 /** Pressure put into a chamber by hand: enough to prove, never so much that the proof is the hazard. */
 export const proofRules: Rule = ({ facts, limits, job }) => {

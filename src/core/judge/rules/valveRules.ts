@@ -1,4 +1,5 @@
-import { kindOf, OPEN_RAD, SHUT_RAD, topOf } from '../../procedure/index.ts';
+import { OPEN_RAD, SHUT_RAD } from '../../rig/index.ts';
+import { kindOf, topOf } from '../../procedure/index.ts';
 import type { Case, Draft, Rule } from '../case.ts';
 
 /** A ball thrown this far in one go is not eased, rad (45°). */

@@ -1,7 +1,6 @@
 import { openings } from '../bleeding.ts';
 import { latest } from '../recall.ts';
-import { OPEN_RAD, SHUT_RAD } from '../standing.ts';
-import type { KitKind } from '../../rig/index.ts';
+import { OPEN_RAD, SHUT_RAD, type KitKind } from '../../rig/index.ts';
 import { fluid, lastS, offer, pick, place, waitFor, type DueView, type Offer } from './view.ts';
 
 export const QUARTER_RAD = Math.PI / 2;

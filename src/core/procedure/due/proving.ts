@@ -1,7 +1,7 @@
+import { PSI_PA } from '../../units/index.ts';
 import { latest } from '../recall.ts';
 import type { ProofChamber } from '../proof.ts';
-import type { HoldPointId, LeakPlace } from '../../rig/index.ts';
-import { OPEN_RAD, SHUT_RAD } from '../standing.ts';
+import { OPEN_RAD, SHUT_RAD, type HoldPointId, type LeakPlace } from '../../rig/index.ts';
 import { lastPlacedS, openValve, QUARTER_RAD, toTop } from './onStack.ts';
 import { lastS, offer, signing, waitFor, wanting, type DueView, type Offer } from './view.ts';
 
@@ -13,7 +13,7 @@ const SETTLED_GAUGE_PA = 1500;
 /** How long fluid is watched at each joint, s. */
 const WATCH_S = 20;
 /** Reading from which a rise is watched at all, Pa gauge (one division). */
-const DOWN_GAUGE_PA = 6894.757;
+const DOWN_GAUGE_PA = PSI_PA;
 
 /** Stages 3 and 9: a chamber proved, in the order that wastes least. */
 export function* proving(view: DueView, id: HoldPointId, chamber: ProofChamber): Generator<Offer> {

@@ -1,4 +1,4 @@
-import { cradleMains } from '../evidence/h01Ready.ts';
+import { cradleMains } from '../../rig/index.ts';
 import { QUARTER_RAD } from './onStack.ts';
 import { fluid, lastS, look, offer, place, type DueView, type Offer } from './view.ts';
 

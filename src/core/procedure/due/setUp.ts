@@ -1,6 +1,5 @@
-import type { KitKind, SiteTask } from '../../rig/index.ts';
+import { cradleMains, type KitKind, type SiteTask } from '../../rig/index.ts';
 import { latest } from '../recall.ts';
-import { cradleMains } from '../evidence/h01Ready.ts';
 import { ledAway } from './onStack.ts';
 import { look, offer, pick, signing, task, wanting, type DueView, type Offer } from './view.ts';
 

@@ -1,4 +1,4 @@
-import type { KitKind } from '../../rig/index.ts';
+import { cradleMains, type KitKind } from '../../rig/index.ts';
 import { every, kindOf, latest, latestDone, stampOf } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
@@ -12,8 +12,6 @@ const needed: readonly KitKind[] = [
   'seatRing', 'saddle', 'chain', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead', 'rodBarrel',
   'socket', 'stopperHolder', 'boreStopper', 'keeperPlug', 'cupGasket', 'splitCollar', 'closingPlug',
 ]; // prettier-ignore
-/** Mains so small that the chains need cradle blocks to bear on, one a chain (common practice, no source). */
-export const cradleMains: readonly string[] = ['1-1/4', '1-1/2', '2', '3'];
 
 /** Ready to put the first wrench on: the right pressure, a sound boss, a dead customer, air, exits, people and kit. */
 export function ready(told: Told): readonly EvidenceItem[] {

@@ -1,9 +1,10 @@
+import { PSI_PA } from '../../units/index.ts';
 import { latest, since } from '../recall.ts';
 import { highestPumpedGaugePa, proofItems, riseBeforePumping, secondChamber } from '../proof.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
 /** How far a reading of the main may be off, Pa: what the pump shows over the limit within it is no slip. */
-export const GAUGE_SLACK_PA = 6894.757;
+const GAUGE_SLACK_PA = PSI_PA;
 
 /**
  * Second chamber proved: as the first, but the bulkheads are a just-cracked thread and a rubber stopper, so it is

@@ -1,10 +1,12 @@
 import { hashNoise } from '../../units/index.ts';
+import { OPEN_RAD } from '../actions.ts';
 import type { Hindrance } from '../hindrance.ts';
+import { isStacked, type StackedKind } from '../job.ts';
 import { aboveM3, chamberM3, hasValve, LOOSE_JOINT_NM, pieceVolumeM3, topPiece } from '../network.ts';
 import { ballObstructed, handTightTurns } from '../reach.ts';
 import type { Sense } from '../sense.ts';
 import type { KitPiece, RigState, StackPiece } from '../state.ts';
-import { stackThrustN, strikes } from '../strikes.ts';
+import { HURT_THRUST_N, stackThrustN, strikes } from '../strikes.ts';
 import { did, onBoard, withPiece, type Acts, type Outcome } from './outcome.ts';
 import { passesGaugeRing } from './workpiece.ts';
 
@@ -13,28 +15,18 @@ const JOINT_NM = { isolationValve: 60, lowerSpool: 60, upperSpool: 50 } as Reado
 const TOP_JOINT_NM = 40;
 const HAND_SCATTER = 0.3;
 
-const stackKinds: readonly string[] = [
-  'isolationValve',
-  'lowerSpool',
-  'upperSpool',
-  'sightCap',
-  'testHead',
-  'rodBarrel',
-  'valveCap',
-];
-
 /** Putting pieces on the rig and taking them off. */
 export const pieceActs: Acts<'piece.place' | 'piece.remove'> = {
   'piece.place': (rig, { piece: id, holdBack }, sense) => {
     const piece = onBoard(rig, id);
     if (typeof piece === 'string') return piece;
-    if (stackKinds.includes(piece.kind)) return stackOn(rig, piece, holdBack, sense);
+    if (isStacked(piece.kind)) return stackOn(rig, piece, piece.kind, holdBack, sense);
     return placeOther(rig, piece);
   },
   'piece.remove': (rig, { piece: id, holdBack }, sense) => {
     const piece = rig.kit[id];
     if (piece === undefined || piece.where !== 'rig') return 'notPlaced';
-    if (stackKinds.includes(piece.kind)) return stackOff(rig, piece, holdBack, sense);
+    if (isStacked(piece.kind)) return stackOff(rig, piece, holdBack, sense);
     return removeOther(rig, piece, sense);
   },
 };
@@ -124,12 +116,18 @@ function placeSaddle(rig: RigState, piece: KitPiece): Outcome {
   );
 }
 
-function stackOn(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sense): Outcome {
+function stackOn(
+  rig: RigState,
+  piece: KitPiece,
+  kind: StackedKind,
+  holdBack: boolean,
+  sense: Sense,
+): Outcome {
   const reason = stackHindrance(rig, piece);
   if (reason !== null) return reason;
   const base = JOINT_NM[piece.kind] ?? TOP_JOINT_NM;
   const scatter = 1 + HAND_SCATTER * hashNoise(sense.seed, `joint:${piece.id}`, Math.floor(sense.atS));
-  const joint: StackPiece = { id: piece.id, kind: piece.kind, jointNm: base * scatter };
+  const joint: StackPiece = { id: piece.id, kind, jointNm: base * scatter };
   const stack = [...(holdBack ? rig.stack : tightened(rig.stack, joint.jointNm)), joint];
   const placed: RigState = {
     ...withPiece(rig, piece.id, { where: 'rig' }),
@@ -139,7 +137,8 @@ function stackOn(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sense
     bleed: { openRad: 0 },
     rod: piece.kind === 'rodBarrel' ? { ...rig.rod, travelM: 0, engaged: null, held: false } : rig.rod,
   };
-  if (piece.kind === 'rodBarrel' && ballObstructed(placed) && rig.valve.openRad < 1.4835) return 'noHeadroom';
+  if (piece.kind === 'rodBarrel' && ballObstructed(placed) && rig.valve.openRad < OPEN_RAD)
+    return 'noHeadroom';
   return did(placed, { fact: 'piece.placed', piece: piece.id, fits: true });
 }
 
@@ -181,7 +180,7 @@ function stackOff(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sens
     rod: piece.kind === 'rodBarrel' ? { ...rig.rod, travelM: 0, held: false, engaged: null } : rig.rod,
   };
   const fact = { fact: 'piece.removed', piece: piece.id, pressureGaugePa: gaugePa, thrustN, gasMol } as const;
-  return strikes(off, [fact], thrustN, 'stackThrown');
+  return strikes(off, [fact], thrustN > HURT_THRUST_N, 'stackThrown');
 }
 
 /** The rod may not be drawn out through the ball with its load hanging below it. */
@@ -217,7 +216,7 @@ function comesOff(rig: RigState, turned: StackPiece, meant: StackPiece, sense: S
   return strikes(
     { ...off, rod: { ...off.rod, travelM: 0, held: false, engaged: null } },
     facts,
-    thrustN,
+    thrustN > HURT_THRUST_N,
     'stackThrown',
   );
 }

@@ -2,16 +2,16 @@ import { constants } from '../../catalogue/index.ts';
 import { rodPushN } from '../../physics/index.ts';
 import type { FactBody } from '../facts.ts';
 import type { Hindrance } from '../hindrance.ts';
-import { OPEN_RAD } from '../sights.ts';
+import { OPEN_RAD } from '../actions.ts';
 import { hasValve } from '../network.ts';
 import { barrelOn, rodGland } from '../rodFree.ts';
-import { ballUpTravelM, geometryOf, tipFloor, tipZM, travelForTip } from '../reach.ts';
+import { ballUpTravelM, tipFloor, travelForTip } from '../reach.ts';
 import { stopperHoldsN } from '../stopping.ts';
 import type { RigState, RodLoad } from '../state.ts';
 import type { Sense } from '../sense.ts';
 import { did, onBoard, tidy, withPiece, type Acts, type Outcome } from './outcome.ts';
 import { turnRod } from './rodTurn.ts';
-import { innerTurn } from './stopper.ts';
+import { innerTurn, withDepth } from './stopper.ts';
 
 const c = constants;
 
@@ -214,15 +214,6 @@ function engage(rig: RigState, meets: string, facts: FactBody[]): Outcome {
   const engaged = meets as RodLoad;
   facts.push({ fact: 'rod.engaged', with: meets });
   return did({ ...rig, rod: { ...rig.rod, engaged, turns: 0 } }, ...facts);
-}
-
-/** A stopper on the holder: how deep it now stands, from where the tip is. */
-export function withDepth(rig: RigState): RigState {
-  if (rig.rod.load !== 'stopper') return rig;
-  const tip = tipZM(rig);
-  if (tip === null) return rig;
-  const belowPortM = tidy(geometryOf(rig.job).portUndersideZM - tip);
-  return { ...rig, stopper: { ...rig.stopper, belowPortM } };
 }
 
 /** Up: a socket slips off what stays fixed; a free load comes along; a squeezed stopper holds. */

@@ -35,7 +35,7 @@ export const seatActs: Acts<'chain.hook' | 'chain.tap' | 'tensioner.turn' | 'col
     const released = { fact: 'chain.released', forceN: force, chamberGaugePa } as const;
     // with the last leg gone a rig that gas all but carries rocks, lets more out and goes up
     const upN = endLoadN(free, chamberGaugePa) - FLOATS_SHARE * rigWeightN(free);
-    return strikes(free, [released], chainSet(free).legs === 0 && upN > 0 ? Infinity : 0, 'stackThrown');
+    return strikes(free, [released], chainSet(free).legs === 0 && upN > 0, 'stackThrown');
   },
   'chain.tap': (rig, { chain }) => {
     const was = rig.chains[chain];

@@ -1,9 +1,10 @@
+import { isAudible } from '../../physics/index.ts';
 import { constants } from '../../catalogue/index.ts';
 import type { RigState } from '../state.ts';
 import { did, withPiece, type Acts } from './outcome.ts';
 import { gaugeReading, measureReading, oxygenShown, proofConditions, shownLel } from '../instruments.ts';
 import { barrelOn } from '../rodFree.ts';
-import { OPEN_RAD } from '../sights.ts';
+import { OPEN_RAD } from '../actions.ts';
 import { leakLook, sightFrom } from '../sights.ts';
 import { teeInside, topPiece } from '../network.ts';
 
@@ -79,7 +80,7 @@ export const siteActs: Acts<
   },
   listen: (rig, _action, sense) => {
     const levelDb = Math.max(sense.bleedDb, sense.holeDb);
-    return did(rig, { fact: 'listened', levelDb, heard: levelDb >= sense.streetDb });
+    return did(rig, { fact: 'listened', levelDb, heard: isAudible(levelDb, sense.streetDb) });
   },
   measure: (rig, { what }, sense) => {
     const read = measureReading(rig, what, sense);

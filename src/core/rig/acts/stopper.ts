@@ -11,7 +11,7 @@ import {
 import type { RigState } from '../state.ts';
 import type { Sense } from '../sense.ts';
 import { barrelOn } from '../rodFree.ts';
-import { did, tidy, type Outcome } from './outcome.ts';
+import { did, tidy, withPiece, type Outcome } from './outcome.ts';
 
 const c = constants;
 
@@ -81,19 +81,25 @@ export function unlatch(rig: RigState, turns: number): Outcome {
       turning: grips ? 'latch' : 'stopper',
     });
   }
-  const tip = tipZM(rig);
-  const belowPortM = tip === null ? rig.stopper.belowPortM : tidy(geometryOf(rig.job).portUndersideZM - tip);
+  const left = withDepth(rig);
+  const { belowPortM, piece } = left.stopper;
+  const inPlace = piece === null ? left : withPiece(left, piece, { where: 'rig' });
   return did(
     {
-      ...rig,
-      stopper: { ...rig.stopper, at: 'set', belowPortM },
-      kit:
-        rig.stopper.piece === null
-          ? rig.kit
-          : { ...rig.kit, [rig.stopper.piece]: { ...rig.kit[rig.stopper.piece], where: 'rig' } },
+      ...inPlace,
+      stopper: { ...left.stopper, at: 'set' },
       rod: { ...rig.rod, load: null, engaged: null, turns: 0 },
     },
     { fact: 'rod.turned', turns, torqueNm: latchNm, turning: 'latch' },
     { fact: 'stopper.left', belowPortM, torqueNm: rig.stopper.torqueNm },
   );
+}
+
+/** A stopper on the holder: how deep it now stands, from where the tip is. */
+export function withDepth(rig: RigState): RigState {
+  if (rig.rod.load !== 'stopper') return rig;
+  const tip = tipZM(rig);
+  if (tip === null) return rig;
+  const belowPortM = tidy(geometryOf(rig.job).portUndersideZM - tip);
+  return { ...rig, stopper: { ...rig.stopper, belowPortM } };
 }

@@ -1,5 +1,5 @@
 import { constants } from '../../catalogue/index.ts';
-import { hasValve, topPiece } from '../network.ts';
+import { hasValve, topIs } from '../network.ts';
 import { ballObstructed } from '../reach.ts';
 import type { RigState } from '../state.ts';
 import { rodPushN, rodVerdict } from '../../physics/index.ts';
@@ -65,8 +65,3 @@ export const valveActs: Acts<'valve.turn' | 'vent.turn' | 'pump.stroke' | 'bleed
 
 /** Least pressure behind a cracked bleed that an attentive ear and hand notice, Pa gauge: half a psi (assumed). */
 const PUFF_HEARD_PA = 3447;
-
-function topIs(rig: RigState, kind: string): boolean {
-  const top = topPiece(rig);
-  return top !== null && rig.kit[top].kind === kind;
-}

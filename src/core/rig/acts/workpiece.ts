@@ -9,10 +9,10 @@ import { makeUpTorqueNm } from '../../physics/index.ts';
 import type { FactBody } from '../facts.ts';
 import { handTightTurns, madeUpTurns, streetTeeSwept } from '../reach.ts';
 import { hasValve, teeInside, topPiece } from '../network.ts';
-import { OPEN_RAD } from '../sights.ts';
+import { OPEN_RAD } from '../actions.ts';
 import type { Sense } from '../sense.ts';
 import type { RigState } from '../state.ts';
-import { freeThrustN, strikes } from '../strikes.ts';
+import { freeThrustN, HURT_SMALL_PART_N, strikes } from '../strikes.ts';
 import { did, tidy, type Acts } from './outcome.ts';
 
 const c = constants;
@@ -127,11 +127,7 @@ export function turnPlug(rig: RigState, turns: number, sense: Sense, holdBack: b
       sinceMark: 0,
     });
   }
-  const torqueNm = breaking
-    ? rig.job.workpiece.plugBreakNm
-    : turnsBack < 0.01
-      ? c.oldThreadRunNm.value + SNUG_NM_PER_TURN * Math.max(0, 0.12 - turnsBack)
-      : c.oldThreadRunNm.value;
+  const torqueNm = breaking ? rig.job.workpiece.plugBreakNm : snugNm(turnsBack);
   if (turnsBack < -0.5) return 'tooTight' as const;
   const strained =
     !holdBack && torqueNm > rig.job.workpiece.teeBreakNm && rig.branch.cut === 'through'
@@ -169,7 +165,7 @@ function freePlug(rig: RigState, facts: FactBody[], sense: Sense) {
     rod: onRod ? { ...rig.rod, load: 'plug', engaged: null } : rig.rod,
   };
   facts.push({ fact: 'plug.free', chamberClosed: closed, differenceGaugePa: difference, thrustN });
-  return strikes(freed, facts, onRod ? 0 : thrustN, 'plugThrown');
+  return strikes(freed, facts, !onRod && thrustN > HURT_SMALL_PART_N, 'plugThrown');
 }
 
 /** Screwing the old plug back in by hand and wrench. */
@@ -205,8 +201,13 @@ export function turnTee(rig: RigState, turns: number, holdBack: boolean) {
 /** What it takes to turn the tee now, N·m. */
 export function teeTorqueNm(rig: RigState, turnsBack: number, breaking: boolean): number {
   if (breaking) return rig.job.workpiece.teeBreakNm;
-  if (turnsBack >= 0.01) return c.oldThreadRunNm.value;
-  return c.oldThreadRunNm.value + SNUG_NM_PER_TURN * Math.max(0, 0.12 - turnsBack);
+  return snugNm(turnsBack);
+}
+
+/** An old thread once broken: it runs easily until it is back where it stood, and snugs from there, N·m. */
+function snugNm(turnsBack: number): number {
+  const runNm = c.oldThreadRunNm.value;
+  return turnsBack >= 0.01 ? runNm : runNm + SNUG_NM_PER_TURN * (0.12 - turnsBack);
 }
 
 /** The tee's last thread lets go. */
@@ -220,7 +221,7 @@ export function freeTee(rig: RigState, facts: FactBody[]) {
     rod: onRod ? { ...rig.rod, load: 'tee', engaged: null } : rig.rod,
   };
   facts.push({ fact: 'tee.free', chamberClosed: closed, thrustN });
-  return strikes(freed, facts, onRod ? 0 : thrustN, 'teeThrown');
+  return strikes(freed, facts, !onRod && thrustN > HURT_SMALL_PART_N, 'teeThrown');
 }
 
 /** Gap between the keeper's stem and the stopper under it, m; grows as the keeper stands higher. */
