@@ -4,4 +4,4 @@ import './panel/base.css';
 import { followAddress } from './practice/index.ts';
 
 const place = document.getElementById('app');
-if (place !== null) followAddress(place);
+if (place !== null) followAddress(place, { desk: () => import('./desk/index.ts') });

@@ -2,6 +2,7 @@ export { default as Caution } from './Caution.svelte';
 export { default as Log } from './Log.svelte';
 export { default as Settings } from './Settings.svelte';
 export { default as Twin } from './Twin.svelte';
+export { default as Wide } from './Wide.svelte';
 export { default as ClockBar } from './bar/ClockBar.svelte';
 export { default as StripChart } from './charts/StripChart.svelte';
 export { default as Timeline } from './charts/Timeline.svelte';
@@ -15,6 +16,7 @@ export { default as Gauge } from './instruments/Gauge.svelte';
 export { pieceOffers } from './kit/pieceOffers.ts';
 export { default as Instruments } from './instruments/Instruments.svelte';
 export { default as Order } from './order/Order.svelte';
+export { default as Rig } from './picture/Rig.svelte';
 export { followLanguage, showLanguage } from './language.svelte.ts';
 export {
   keepPreferences,

@@ -86,7 +86,10 @@ export const floors: Readonly<Record<string, Floor>> = {
     parts: ['three', 'camera-controls'],
   },
   sound: { from: { ...everything('core/units', 'text'), ...types('core/run') }, parts: [] },
-  panel: { from: { ...coreTypes, ...everything('text', 'session') }, parts: [...screenParts, 'uplot'] },
+  panel: {
+    from: { ...coreTypes, ...everything('text', 'session', 'scene') },
+    parts: [...screenParts, 'uplot'],
+  },
   practice: workplace,
   bench: workplace,
   desk: workplace,

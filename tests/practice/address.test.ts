@@ -10,6 +10,8 @@ describe('the address bar', () => {
       { page: 'practice', scenarioId: 'abandon-1in-tee-on-4in-main', runId: 'a1b2' },
       { page: 'debrief', runId: 'a1b2', atS: null },
       { page: 'debrief', runId: 'a1b2', atS: 754 },
+      { page: 'desk', path: [] },
+      { page: 'desk', path: ['run', 'a1b2'] },
     ];
     for (const view of views) expect(readAddress(writeAddress(view))).toEqual(view);
   });

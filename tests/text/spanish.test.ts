@@ -4,6 +4,8 @@ import { findingIds, type Finding, type FindingId } from '../../src/core/judge/i
 import { drive, steady } from '../../src/core/hands/index.ts';
 import { read, type RunState } from '../../src/core/run/index.ts';
 import type { Scenario } from '../../src/core/scenario/index.ts';
+import { deskEnglish } from '../../src/desk/words/en/index.ts';
+import { deskSpanish } from '../../src/desk/words/es/index.ts';
 import { english as englishLabels } from '../../src/panel/words/en/index.ts';
 import { exerciseInSpanish, spanish as spanishLabels } from '../../src/panel/words/es/index.ts';
 import {
@@ -49,7 +51,12 @@ function* pairs(one: unknown, other: unknown, path = ''): Generator<[string, str
   const theirs = new Map(Object.entries(typeof other === 'object' && other !== null ? other : {}));
   for (const [key, value] of Object.entries(one)) yield* pairs(value, theirs.get(key), `${path}/${key}`);
 }
-const leaves = [...pairs(englishLabels, spanishLabels, 'labels'), ...pairs(english, spanish, 'text')];
+const catalogues = [
+  [englishLabels, spanishLabels, 'labels'],
+  [deskEnglish, deskSpanish, 'desk'],
+  [english, spanish, 'text'],
+] as const;
+const leaves = catalogues.flatMap(([one, other, name]) => [...pairs(one, other, name)]);
 const slots = (text: string): string[] => [...text.matchAll(/\{\w+\}/g)].map(String).sort();
 
 beforeAll(async () => {
@@ -72,7 +79,7 @@ describe('the Spanish catalogue', () => {
 
   it('has no sentence that English has not', () => {
     const ours = new Set(leaves.map(([path]) => path));
-    const theirs = [...pairs(spanishLabels, englishLabels, 'labels'), ...pairs(spanish, english, 'text')];
+    const theirs = catalogues.flatMap(([one, other, name]) => [...pairs(other, one, name)]);
     expect(theirs.filter(([path]) => !ours.has(path))).toEqual([]);
   });
 

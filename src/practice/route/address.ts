@@ -4,6 +4,8 @@ export type Address =
   | { readonly page: 'model' }
   | { readonly page: 'practice'; readonly scenarioId: string; readonly runId: string | null }
   | { readonly page: 'debrief'; readonly runId: string; readonly atS: number | null }
+  /** Another workplace, which reads the rest of its address itself. */
+  | { readonly page: 'desk'; readonly path: readonly string[] }
   | { readonly page: 'lost' };
 
 const name = /^[A-Za-z0-9-]{1,80}$/;
@@ -14,6 +16,7 @@ export function readAddress(hash: string): Address {
   const [page, first, second, ...rest] = parts;
   if (page === '' && parts.length === 1) return { page: 'home' };
   if (page === 'model' && parts.length === 1) return { page: 'model' };
+  if (page === 'desk') return { page: 'desk', path: parts.slice(1) };
   if (rest.length > 0 || first === undefined || !name.test(first)) return { page: 'lost' };
   if (page === 'practice' && (second === undefined || name.test(second)))
     return { page: 'practice', scenarioId: first, runId: second ?? null };
@@ -26,6 +29,7 @@ export function readAddress(hash: string): Address {
 export function writeAddress(address: Exclude<Address, { page: 'lost' }>): string {
   if (address.page === 'home') return '#/';
   if (address.page === 'model') return '#/model';
+  if (address.page === 'desk') return ['#/desk', ...address.path].join('/');
   if (address.page === 'practice')
     return `#/practice/${address.scenarioId}${address.runId === null ? '' : `/${address.runId}`}`;
   return `#/debrief/${address.runId}${address.atS === null ? '' : `/${Math.floor(address.atS)}`}`;
