@@ -1,11 +1,11 @@
 import { writeFileSync } from 'node:fs';
-import { drive, hasty, steady, type Hand } from '../core/hands/index.ts';
+import { drive, hasty, heavy, light, muddled, steady, trusting, type Hand } from '../core/hands/index.ts';
 import { judge, type Assessment } from '../core/judge/index.ts';
 import { recordText, sealRecord } from '../core/run/index.ts';
 import type { Scenario } from '../core/scenario/index.ts';
 import { reasonOf, Unusable } from './io.ts';
 
-const hands: Readonly<Record<string, Hand>> = { steady, hasty };
+const hands: Readonly<Record<string, Hand>> = { steady, hasty, trusting, heavy, light, muddled };
 export const handNames = Object.keys(hands);
 
 export type DrivenRun = Assessment & { readonly wallS: number };
@@ -13,7 +13,7 @@ export type DrivenRun = Assessment & { readonly wallS: number };
 /** Lets a hand perform an exercise, writes the run where asked, and judges what was written. Throws Unusable. */
 export function driveScenario(scenario: Scenario, handName: string, output: string | undefined): DrivenRun {
   if (!Object.hasOwn(hands, handName))
-    throw new Unusable(`There is no hand called ${handName}; there are ${handNames.join(' and ')}.`);
+    throw new Unusable(`There is no hand called ${handName}; there are ${handNames.join(', ')}.`);
   const startMs = performance.now();
   const { entries, run } = drive(scenario, hands[handName]);
   const record = sealRecord(scenario, entries, run);

@@ -49,7 +49,7 @@ function addDrive(program: Command, io: CommandIo, ends: (good: boolean) => void
     .command('drive')
     .description('let a scripted hand perform an exercise, and judge it')
     .argument('<scenario>', 'folder or file of the exercise')
-    .option('--hand <name>', `which hand: ${handNames.join(' or ')}`, 'steady')
+    .option('--hand <name>', `which hand: ${handNames.join(', ')}`, 'steady')
     .option('-o, --output <file>', 'write the run here')
     .option('--json', 'one JSON document on standard output')
     .action((place: string, options: { hand: string; output?: string; json?: boolean }) => {

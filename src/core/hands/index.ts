@@ -4,3 +4,6 @@ export * from './felt.ts';
 export * from './drive.ts';
 export { steady } from './steady/index.ts';
 export { hasty } from './hasty.ts';
+export { trusting } from './trusting.ts';
+export { heavy, light } from './heavyAndLight.ts';
+export { muddled, muddledBy } from './muddled.ts';
