@@ -145,6 +145,13 @@ describe('what only the whole exercise shows', () => {
     );
   });
 
+  it('wants what was done before the trainee takes over in order of time', () => {
+    const done = (atS: number) => ({ atS, action: { kind: 'listen' } });
+    expect(problemsOf(changed((d) => (d.prelude = [done(0), done(9)])))).toEqual([]);
+    const { where, says } = one((d) => (d.prelude = [done(9), done(8)]));
+    expect([where, says]).toEqual(['prelude[1].atS', 'The action is earlier than the one before it.']);
+  });
+
   it('wants every piece by its own name and a stamp where the piece carries one', () => {
     const problems = problemsOf(
       changed((d) => {

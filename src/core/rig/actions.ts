@@ -192,3 +192,6 @@ export const actionSchema = v.variant('kind', [
 
 export type Action = v.InferOutput<typeof actionSchema>;
 export type ActionKind = Action['kind'];
+export const actionKinds: readonly ActionKind[] = actionSchema.options.map(
+  (option) => option.entries.kind.literal,
+);

@@ -1,12 +1,18 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
-import { actionSchema } from '../rig/index.ts';
-import { parseScenario, problemOf, scenarioSchema, type Problem, type Scenario } from '../scenario/index.ts';
+import {
+  entrySchema,
+  parseScenario,
+  problemOf,
+  scenarioSchema,
+  type Problem,
+  type Scenario,
+} from '../scenario/index.ts';
 import { canonicalText, digestOf, digestOfText } from './digest.ts';
 import type { RecordEntry, RunRecord, RunState } from './types.ts';
 
 /** The maker of a run: its laws and its numbers. A run of another engine is shown, never judged again. */
-export const ENGINE = 'stillmain 0.2.0';
+export const ENGINE = 'stillmain 0.3.0';
 
 /** Largest run file read, bytes, and deepest nesting. A long job is a tenth of the size and a third of the depth. */
 export const RECORD_BYTES_MOST = 8388608;
@@ -15,19 +21,20 @@ export const RECORD_DEPTH_MOST = 24;
 const hex = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
 const clock = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(864000));
 
-export const recordEntrySchema = v.strictObject({ atS: clock, action: actionSchema });
-
 /** A run as a file, entry by entry. What only the whole can show (chain, order, canonical form) `parseRecord` checks. */
 export const recordSchema = v.strictObject({
   format: v.literal('stillmain-run'),
   version: v.literal(1),
   engine: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
   scenario: scenarioSchema,
-  entries: v.pipe(v.array(recordEntrySchema), v.maxLength(50000)),
+  entries: v.pipe(v.array(entrySchema), v.maxLength(50000)),
   chain: v.pipe(v.array(hex), v.maxLength(50000)),
   endDigest: hex,
   endS: clock,
 });
+
+/** The same with its exercise still unread: an older one is brought up to date by its own reader. */
+const envelopeSchema = v.strictObject({ ...recordSchema.entries, scenario: v.unknown() });
 
 /** A run file's JSON Schema (draft 2020-12). */
 export function recordJsonSchema(): object {
@@ -41,7 +48,7 @@ export type ParsedRecord =
   | { readonly state: 'unusable'; readonly problem: Problem };
 
 /** The hash chain of a run: one link an action, each over the link before it; the first hangs on engine and scenario. */
-export function chainOf(engine: string, scenario: Scenario, entries: readonly RecordEntry[]): string[] {
+export function chainOf(engine: string, scenario: unknown, entries: readonly RecordEntry[]): string[] {
   let link = digestOfText(canonicalText({ engine, scenario }));
   return entries.map((entry) => (link = digestOfText(link + canonicalText(entry))));
 }
@@ -73,7 +80,7 @@ export function recordText(record: RunRecord): string {
 export function parseRecord(input: string | Uint8Array): ParsedRecord {
   const read = readCanonical(input);
   if ('problem' in read) return { state: 'unusable', problem: read.problem };
-  const shape = v.safeParse(recordSchema, read.value);
+  const shape = v.safeParse(envelopeSchema, read.value);
   if (!shape.success) return { state: 'unusable', problem: problemOf(shape.issues[0]) };
   const parsed = parseScenario(shape.output.scenario);
   if ('problems' in parsed) {
@@ -81,16 +88,18 @@ export function parseRecord(input: string | Uint8Array): ParsedRecord {
     return { state: 'unusable', problem: { where: where === '' ? 'scenario' : `scenario.${where}`, says } };
   }
   const record: RunRecord = { ...shape.output, scenario: parsed.scenario };
-  if (recordText(record) !== read.text) return unusable('The file is not its own canonical form.');
   const early = record.entries.findIndex((entry, i) => i > 0 && entry.atS < record.entries[i - 1].atS);
   if (early >= 0) return unusable('The action is earlier than the one before it.', `entries[${early}].atS`);
-  const firstBad = firstBadLink(record);
+  const firstBad = firstBadLink(record, shape.output.scenario);
   return firstBad === null ? { state: 'sound', record } : { state: 'altered', record, firstBad };
 }
 
-/** Entry (from 0) at which the record no longer agrees with its own hash chain, or null where it does throughout. */
-export function firstBadLink(record: RunRecord): number | null {
-  const chain = chainOf(record.engine, record.scenario, record.entries);
+/**
+ * Entry (from 0) at which the record no longer agrees with its own hash chain, or null where it does throughout. The
+ * chain hangs on the exercise as it was written when the run was made.
+ */
+function firstBadLink(record: RunRecord, scenarioAsWritten: unknown): number | null {
+  const chain = chainOf(record.engine, scenarioAsWritten, record.entries);
   const most = Math.max(chain.length, record.chain.length);
   for (let i = 0; i < most; i += 1) if (chain[i] !== record.chain[i]) return i;
   return null;
@@ -101,8 +110,9 @@ export function firstBadLink(record: RunRecord): number | null {
  * state (or another engine made it), `same` if everything agrees to the last bit.
  */
 export function integrity(record: RunRecord, replayed: RunState): 'same' | 'differs' | 'altered' {
-  if (firstBadLink(record) !== null) return 'altered';
-  if (record.engine !== ENGINE || record.endS !== replayed.clockS) return 'differs';
+  if (record.engine !== ENGINE) return 'differs';
+  if (firstBadLink(record, record.scenario) !== null) return 'altered';
+  if (record.endS !== replayed.clockS) return 'differs';
   return digestOf(replayed) === record.endDigest ? 'same' : 'differs';
 }
 

@@ -57,7 +57,16 @@ export function crossProblems(scenario: Scenario): Problem[] {
     ...kitEnough(scenario),
     ...ranges(scenario),
     ...points(scenario),
+    ...prelude(scenario),
   ];
+}
+
+function prelude({ prelude: done }: Scenario): Problem[] {
+  return done.flatMap(({ atS }, i) =>
+    i > 0 && atS < done[i - 1].atS
+      ? [{ where: `prelude[${i}].atS`, says: 'The action is earlier than the one before it.' }]
+      : [],
+  );
 }
 
 function pairing({ job }: Scenario): Problem[] {

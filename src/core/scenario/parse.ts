@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { crossProblems } from './cross.ts';
+import { migrateScenario } from './migrate.ts';
 import { problemOf, type Problem } from './problem.ts';
 import { scenarioSchema, type Scenario } from './schema.ts';
 
@@ -9,8 +10,8 @@ export const SCENARIO_TEXT_MOST = 262144;
 export type ParsedScenario = { readonly scenario: Scenario } | { readonly problems: readonly Problem[] };
 
 /**
- * Reads an exercise document: from its text, or from a value already taken out of JSON. Nothing is guessed or
- * mended: an unknown entry is refused, and every problem is told with its place. Cross-checks (pairing, kit,
+ * Reads an exercise document: from its text, or from a value already taken out of JSON; one of an older version is
+ * brought up to today's. Nothing is guessed or mended: an unknown entry is refused, and every problem is told with its place. Cross-checks (pairing, kit,
  * weights) run only on a document whose entries are sound one by one.
  */
 export function parseScenario(input: unknown): ParsedScenario {
@@ -18,7 +19,9 @@ export function parseScenario(input: unknown): ParsedScenario {
   if ('problem' in value) return { problems: [value.problem] };
   const minus = minusZero(value.value, '', 0);
   if (minus) return { problems: [minus] };
-  const result = v.safeParse(scenarioSchema, value.value);
+  const migrated = migrateScenario(value.value);
+  if ('problems' in migrated) return migrated;
+  const result = v.safeParse(scenarioSchema, migrated.value);
   if (!result.success) return { problems: result.issues.map(problemOf) };
   const problems = crossProblems(result.output);
   return problems.length > 0 ? { problems } : { scenario: result.output };

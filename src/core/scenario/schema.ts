@@ -1,6 +1,10 @@
 import * as v from 'valibot';
-import { jobSchema } from '../rig/index.ts';
+import { faultPlantedSchema } from '../faults/index.ts';
+import { actionSchema, jobSchema } from '../rig/index.ts';
 import { holdPointSchema, limitsSchema } from '../procedure/index.ts';
+
+/** Form of the document written today. Older ones are brought up to it as they are read. */
+export const SCENARIO_VERSION = 2;
 
 const text = (most: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(most));
 const points = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(100));
@@ -8,12 +12,25 @@ const points = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(100));
 export const headings = ['holdPoints', 'gasControl', 'technique', 'kit', 'abnormal'] as const;
 export type Heading = (typeof headings)[number];
 
+/** What the exercise is about; the start page groups by it. */
+export const exerciseFamilies = ['sound', 'renewal', 'fault', 'manyFaults', 'stop', 'drill'] as const;
+
+/** One action of a run at its time. Actions done before the trainee takes over are written the same way. */
+export const entrySchema = v.strictObject({
+  atS: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(864000)),
+  action: actionSchema,
+});
+
 /** The exercise document. One source: types, validation and the published JSON Schema come from here. */
 export const scenarioSchema = v.strictObject({
   format: v.literal('stillmain-scenario'),
-  version: v.literal(1),
+  version: v.literal(SCENARIO_VERSION),
   id: v.pipe(v.string(), v.regex(/^[a-z0-9][a-z0-9-]{2,60}$/)),
   title: text(120),
+  kind: v.picklist(['job', 'drill']),
+  family: v.picklist(exerciseFamilies),
+  /** What becomes of the service: left for good, laid anew, or cut off and joined again. */
+  work: v.picklist(['abandon', 'renew', 'reconnect']),
   /** Seed of everything that varies without being decided: gauge noise, reading error of a hand. */
   seed: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(4294967295)),
   brief: text(2000),
@@ -24,6 +41,9 @@ export const scenarioSchema = v.strictObject({
     says: v.pipe(v.array(text(300)), v.maxLength(20)),
   }),
   job: jobSchema,
+  faults: v.pipe(v.array(faultPlantedSchema), v.maxLength(20)),
+  /** Actions already done when the trainee takes over, in order of time; a drill begins mid-job. */
+  prelude: v.pipe(v.array(entrySchema), v.maxLength(2000)),
   holdPoints: v.pipe(v.array(holdPointSchema), v.minLength(1), v.maxLength(18)),
   limits: limitsSchema,
   weights: v.strictObject({

@@ -31,7 +31,7 @@ export async function openRecord(runId: string): Promise<Reviewed | null> {
     record,
     performance,
     assessment: judge(record.scenario, record),
-    integrity: integrity(record, performance.end),
+    integrity: parsed.state === 'altered' ? 'altered' : integrity(record, performance.end),
     firstBad: parsed.state === 'altered' ? parsed.firstBad + 1 : null,
     otherEngine: record.engine === ENGINE ? null : record.engine,
   };
