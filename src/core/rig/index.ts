@@ -9,6 +9,7 @@ export { act } from './acts/index.ts';
 export { ageBy, move, wouldMove, type Spontaneous } from './spontaneous.ts';
 export { handS } from './handTimes.ts';
 export { gaugeReading, oxygenShown } from './instruments.ts';
+export { mainGaugePa, mainTurnsAtS, withMainMoving } from './mainFeed.ts';
 export * from './network.ts';
 export * from './reach.ts';
 export * from './seats.ts';

@@ -2,6 +2,7 @@ import { constants } from '../catalogue/index.ts';
 import { hashNoise, psi } from '../units/index.ts';
 import type { GaugeName, Measure } from './actions.ts';
 import type { ProofConditions } from './facts.ts';
+import { mainGaugePa } from './mainFeed.ts';
 import { hasValve, topPiece } from './network.ts';
 import { elevations, geometryOf, tipLengthM } from './reach.ts';
 import type { Sense } from './sense.ts';
@@ -25,7 +26,7 @@ export function gaugeReading(
 ): { readingGaugePa: number; trueGaugePa: number } | null {
   const head = rig.stack.find((p) => p.kind === 'testHead');
   if (gauge === 'head' && head === undefined) return null;
-  const trueGaugePa = gauge === 'head' ? sense.gaugePa('above') : mainGaugePa(rig);
+  const trueGaugePa = gauge === 'head' ? sense.gaugePa('above') : mainGaugePa(rig, sense);
   const defects = gauge === 'head' && head !== undefined ? rig.kit[head.id].defects : {};
   const classError =
     hashNoise(sense.seed, `gauge:${gauge}`, 0) *
@@ -38,10 +39,6 @@ export function gaugeReading(
     defects.gaugeStuckPa ??
     trueGaugePa + classError * Math.max(0, span) + zero + (defects.gaugeOffsetPa ?? 0);
   return { readingGaugePa: Math.max(0, stepped(shown, c.gaugeReadPa.value)), trueGaugePa };
-}
-
-function mainGaugePa(rig: RigState): number {
-  return rig.site.mainIsolated ? 0 : rig.job.system.mainPressureGaugePa;
 }
 
 function stepped(value: number, step: number): number {

@@ -36,9 +36,41 @@ export const workpieceSchema = v.strictObject({
   wallSound: v.boolean(),
 });
 
+/** Time of a run, s. */
+const atS = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(864000));
+
+export const mainFeedSchema = v.variant('by', [
+  v.strictObject({ by: v.literal('fixed') }),
+  /** Straight from the pressure at the beginning to the first point, and from point to point; it stays at the last. */
+  v.strictObject({
+    by: v.literal('schedule'),
+    points: v.pipe(
+      v.array(v.strictObject({ atS, gaugePa: positive(1e6) })),
+      v.minLength(1),
+      v.maxLength(100),
+    ),
+  }),
+  /** A length of main of its own, fed through a regulator and drawn on by the street. */
+  v.strictObject({
+    by: v.literal('regulator'),
+    inletGaugePa: positive(1e7),
+    /** Pressure at which the regulator shuts, Pa gauge, and how far below it wide open, Pa. */
+    setGaugePa: positive(1e6),
+    droopPa: v.pipe(positive(1e6), v.minValue(100)),
+    wideOpenCdAM2: positive(1e-2),
+    /** Effective opening past the shut regulator, m²: what it creeps by. */
+    creepCdAM2: positive(1e-3),
+    /** Effective opening to the atmosphere of all the street draws, m². */
+    drawnCdAM2: positive(1e-2),
+    /** Gas space between the regulator and the street's last valve, m³. */
+    volumeM3: v.pipe(positive(1e4), v.minValue(0.1)),
+  }),
+]);
+
 export const systemSchema = v.strictObject({
-  /** True pressure of the main, Pa gauge. */
+  /** True pressure of the main at the beginning, Pa gauge; for good, unless `main` says how it moves. */
   mainPressureGaugePa: positive(1e6),
+  main: v.optional(mainFeedSchema),
   /** Pressure the rig and the fittings are rated for, Pa gauge. */
   ratingGaugePa: positive(1e6),
   /** Pressure on the work order, Pa gauge. */

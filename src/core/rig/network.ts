@@ -10,6 +10,7 @@ import {
   type Network,
 } from '../physics/index.ts';
 import { ATM_PA, psi } from '../units/index.ts';
+import { mainBoundaries, mainCells, mainGaugePa, mainLinks } from './mainFeed.ts';
 import { seatOpenings } from './seats.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
@@ -43,6 +44,7 @@ export function cellsOf(rig: RigState): Cell[] {
   if (chamber > 0) cells.push({ id: 'chamber', volumeM3: chamber });
   const above = aboveM3(rig);
   if (above > 0) cells.push({ id: 'above', volumeM3: above });
+  cells.push(...mainCells(rig));
   return cells;
 }
 
@@ -112,8 +114,13 @@ export function hasValve(rig: RigState): boolean {
 export function layOut(rig: RigState, sense: Sense): Network {
   return {
     cells: cellsOf(rig),
-    boundaries: boundariesOf(rig),
-    links: [...workpieceLinks(rig, sense), ...chamberLinks(rig, sense), ...stackLinks(rig, sense)],
+    boundaries: boundariesOf(rig, sense.atS),
+    links: [
+      ...workpieceLinks(rig, sense),
+      ...chamberLinks(rig, sense),
+      ...stackLinks(rig, sense),
+      ...mainLinks(rig),
+    ],
     temperatureK: rig.job.system.temperatureK,
     gas: {
       molarMassKgPerMol: c.gasMolarMassKgPerMol.value,
@@ -128,14 +135,10 @@ export function layOut(rig: RigState, sense: Sense): Network {
   };
 }
 
-function boundariesOf(rig: RigState): Boundary[] {
+function boundariesOf(rig: RigState, atS: number): Boundary[] {
   const { system } = rig.job;
   return [
-    {
-      id: boundaryIds.main,
-      pressureAbsPa: ATM_PA + (rig.site.mainIsolated ? 0 : system.mainPressureGaugePa),
-      gasFraction: 1,
-    },
+    ...mainBoundaries(rig, atS),
     { id: boundaryIds.hole, pressureAbsPa: ATM_PA, gasFraction: 0 },
     { id: boundaryIds.street, pressureAbsPa: ATM_PA, gasFraction: 0 },
     { id: boundaryIds.far, pressureAbsPa: ATM_PA + system.service.beyondCurbGaugePa, gasFraction: 1 },
@@ -149,7 +152,7 @@ function workpieceLinks(rig: RigState, sense: Sense): Link[] {
   const idM = pipes[service.nps].idM;
   const around = teeInside(rig) ? 'chamber' : boundaryIds.hole;
   if (rig.tee.at === 'coupling') {
-    const drop = rig.job.system.mainPressureGaugePa - sense.gaugePa('barrel');
+    const drop = mainGaugePa(rig, sense) - sense.gaugePa('barrel');
     links.push(...asLinks('bore', boundaryIds.main, 'barrel', stopperOpening(rig, drop, sense.atS)));
     links.push(...asLinks('teeThread', boundaryIds.main, around, teeThreadOpening(rig)));
     const top = rig.saddle.on === 'board' ? boundaryIds.hole : 'chamber';

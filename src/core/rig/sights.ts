@@ -1,6 +1,7 @@
 import { OPEN_RAD, type LeakPlace, type LookPlace } from './actions.ts';
 import type { Bubbles, Sight } from './facts.ts';
 import type { Hindrance } from './hindrance.ts';
+import { mainGaugePa } from './mainFeed.ts';
 import { hasValve, teeInside, topPiece } from './network.ts';
 import { handTightTurns } from './reach.ts';
 import { chainSet, seating } from './seats.ts';
@@ -100,8 +101,7 @@ export function leakLook(
   if (!spot.there) return 'notFitted';
   if (!spot.reachable) return 'covered';
   const gasMolPerS = spot.link === '' ? 0 : sense.flowMolPerS(spot.link);
-  const pressureGaugePa =
-    spot.cell === 'main' ? rig.job.system.mainPressureGaugePa : sense.gaugePa(spot.cell);
+  const pressureGaugePa = spot.cell === 'main' ? mainGaugePa(rig, sense) : sense.gaugePa(spot.cell);
   return { bubbles: bubblesFor(gasMolPerS), gasMolPerS, pressureGaugePa };
 }
 

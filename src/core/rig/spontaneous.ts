@@ -3,6 +3,7 @@ import { rodPushN, rodVerdict, stopperVerdict } from '../physics/index.ts';
 import { withDepth } from './acts/stopper.ts';
 import { bedChains } from './acts/seat.ts';
 import type { FactBody } from './facts.ts';
+import { mainGaugePa } from './mainFeed.ts';
 import { hasValve } from './network.ts';
 import { ballUpTravelM, tipFloor, travelForTip } from './reach.ts';
 import { rodGland, rodLoose } from './rodFree.ts';
@@ -48,7 +49,7 @@ function stopperSlips(rig: RigState, sense: Sense): boolean {
 
 /** Thrust of the gas on the stopper, N, upward positive. */
 function thrustUpN(rig: RigState, sense: Sense): number {
-  return stopperThrustN(rig, rig.job.system.mainPressureGaugePa, sense.gaugePa('barrel'));
+  return stopperThrustN(rig, mainGaugePa(rig, sense), sense.gaugePa('barrel'));
 }
 
 /** Friction on the bore, and two hands on the rod while the holder is latched and held. */

@@ -7,6 +7,7 @@ import {
   SILENCE_DB,
   soundLevelDb,
   type CompiledNetwork,
+  type Boundary,
   type Contents,
   type LinkRates,
   type Network,
@@ -126,14 +127,28 @@ const ALIKE_SHARE = 1e-3;
 
 /** True when two networks have the same cells and links and openings that hardly differ. */
 export function alike(a: Network, b: Network): boolean {
-  if (a.cells.length !== b.cells.length || a.links.length !== b.links.length) return false;
+  if (
+    a.cells.length !== b.cells.length ||
+    a.links.length !== b.links.length ||
+    a.boundaries.length !== b.boundaries.length
+  )
+    return false;
   for (let i = 0; i < a.cells.length; i += 1) {
     if (a.cells[i].id !== b.cells[i].id || a.cells[i].volumeM3 !== b.cells[i].volumeM3) return false;
   }
-  for (let i = 0; i < a.boundaries.length; i += 1) {
-    if (a.boundaries[i].pressureAbsPa !== b.boundaries[i].pressureAbsPa) return false;
-  }
-  return a.links.every((link, i) => alikeLinks(link, b.links[i]));
+  return (
+    a.boundaries.every((place, i) => alikePlaces(place, b.boundaries[i])) &&
+    a.links.every((link, i) => alikeLinks(link, b.links[i]))
+  );
+}
+
+function alikePlaces(a: Boundary, b: Boundary): boolean {
+  return (
+    a.id === b.id &&
+    a.pressureAbsPa === b.pressureAbsPa &&
+    a.ramp?.ratePaPerS === b.ramp?.ratePaPerS &&
+    a.ramp?.sinceS === b.ramp?.sinceS
+  );
 }
 
 function alikeLinks(a: Network['links'][number], b: Network['links'][number]): boolean {

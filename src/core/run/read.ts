@@ -1,6 +1,6 @@
 import { constants } from '../catalogue/index.ts';
 import { isAudible, oxygenFraction, readDetector, rodHoldN } from '../physics/index.ts';
-import { barrelOn, gaugeReading, oxygenShown, rodGland } from '../rig/index.ts';
+import { barrelOn, gaugeReading, mainGaugePa, oxygenShown, rodGland } from '../rig/index.ts';
 import { streetDb } from './gas.ts';
 import { senseOf } from './sense.ts';
 import { cutAt } from './step.ts';
@@ -33,11 +33,12 @@ export function read(run: RunState): Readings {
   };
 }
 
-/** True pressure of every cell at the clock, Pa gauge, for charts and the picture; never shown to a crew. */
+/** True pressure of every cell and of the main at the clock, Pa gauge, for charts and picture; never shown to a crew. */
 export function truePressures(run: RunState): Readonly<Record<string, number>> {
-  const { view } = cutAt(run, run.clockS);
+  const { view, air } = cutAt(run, run.clockS);
   const out: Record<string, number> = {};
   for (let i = 0; i < view.network.cells.length; i += 1) out[view.network.cells[i].id] = view.gaugePa[i];
+  out.main = mainGaugePa(run.rig, senseOf(run, view, run.clockS, air));
   return out;
 }
 

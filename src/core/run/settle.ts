@@ -3,6 +3,7 @@ import {
   chainSet,
   endLoadN,
   layOut,
+  mainTurnsAtS,
   move,
   rigWeightN,
   type Fact,
@@ -111,7 +112,7 @@ export function raise(run: RunState, atS: number, bodies: readonly FactBody[]): 
 /** The rig changed, by a hand or by itself: cells and links are laid out anew and the gas carried over. */
 export function relay(run: RunState, rig: RigState, atS: number): RunState {
   const refitted = refit(run, rig, atS);
-  return { ...refitted, sinceS: atS, markS: Math.min(atS + FIRST_MARK_S, ...dueTimes(rig)) };
+  return { ...refitted, sinceS: atS, markS: Math.min(atS + FIRST_MARK_S, ...dueTimes(rig, atS)) };
 }
 
 /**
@@ -137,16 +138,18 @@ function atMark(run: RunState, view: GasView): RunState {
       rig,
       agedS: atS,
       network: still ? run.network : laid,
-      markS: Math.min(markS, ...dueTimes(rig)),
+      markS: Math.min(markS, ...dueTimes(rig, atS)),
     },
     atS,
     facts,
   );
 }
 
-/** Times at which something that a hand began comes to its end: pump strokes, valves that shut the main. */
-function dueTimes(rig: RigState): readonly number[] {
+/** Times at which something turns: pump strokes and valves that shut the main come to their end, a schedule to its point. */
+function dueTimes(rig: RigState, atS: number): readonly number[] {
   const times: number[] = [];
+  const turnsS = mainTurnsAtS(rig, atS);
+  if (turnsS !== null) times.push(turnsS);
   if (rig.testHead.strokes > 0) times.push(rig.testHead.pumpUntilS);
   if (rig.site.isolatedAtS !== null) times.push(rig.site.isolatedAtS);
   return times;

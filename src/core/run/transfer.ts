@@ -1,5 +1,5 @@
 import { fillMol, firstStepS } from '../physics/index.ts';
-import { layOut, type RigState } from '../rig/index.ts';
+import { boundaryIds, layOut, mainGaugePa, type RigState } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
 import { advanceAir } from './air.ts';
 import { ready, viewGas } from './gas.ts';
@@ -18,11 +18,18 @@ export function refit(run: RunState, rig: RigState, atS: number): RunState {
   let spilledAir = 0;
   let spilledGas = 0;
   let vented = 0;
+  const mainAbsPa = ATM_PA + mainGaugePa(run.rig, sense);
   for (const cell of network.cells) {
     const was = run.network.cells.findIndex((one) => one.id === cell.id);
     const oldM3 = was < 0 ? 0 : run.network.cells[was].volumeM3;
     const air = was < 0 ? 0 : run.gas.airMol[was];
     const gas = was < 0 ? 0 : run.gas.gasMol[was];
+    // a main that from now on is a pipe of its own is full of gas, not of open air
+    if (was < 0 && cell.id === boundaryIds.main) {
+      airMol.push(0);
+      gasMol.push(fillMol(cell.volumeM3, mainAbsPa, 1, network.temperatureK).gasMol);
+      continue;
+    }
     if (cell.volumeM3 >= oldM3) {
       airMol.push(air + fillMol(cell.volumeM3 - oldM3, ATM_PA, 0, network.temperatureK).airMol);
       gasMol.push(gas);
@@ -36,7 +43,7 @@ export function refit(run: RunState, rig: RigState, atS: number): RunState {
   }
   for (let i = 0; i < run.network.cells.length; i += 1) {
     const { id } = run.network.cells[i];
-    if (network.cells.some((cell) => cell.id === id)) continue;
+    if (id === boundaryIds.main || network.cells.some((cell) => cell.id === id)) continue;
     const into = id === 'barrel' ? network.cells.findIndex((cell) => cell.id === 'chamber') : -1;
     if (into >= 0) {
       airMol[into] += run.gas.airMol[i];

@@ -2,6 +2,7 @@ import {
   cradleMains,
   kitKinds,
   sizedBy,
+  type Job,
   type KitEntry,
   type KitKind,
   type MainSize,
@@ -56,6 +57,7 @@ export function crossProblems(scenario: Scenario): Problem[] {
     ...kitEntries(scenario.job.kit),
     ...kitEnough(scenario),
     ...ranges(scenario),
+    ...mainFeed(scenario.job),
     ...points(scenario),
     ...prelude(scenario),
   ];
@@ -143,6 +145,28 @@ function ranges(scenario: Scenario): Problem[] {
   for (const [where, [low, high]] of ordered)
     if (low >= high)
       problems.push({ where, says: `The first of the two, ${low}, must be less than the second, ${high}.` });
+  return problems;
+}
+
+/** A schedule runs forward in time; a regulator can only feed what stands below it. */
+function mainFeed({ system: { main } }: Job): Problem[] {
+  const problems: Problem[] = [];
+  if (main?.by === 'schedule') {
+    let afterS = 0;
+    main.points.forEach(({ atS }, i) => {
+      if (atS <= afterS)
+        problems.push({
+          where: `job.system.main.points[${i}].atS`,
+          says: `The points of a schedule follow one another in time: ${atS} s is not after ${afterS} s.`,
+        });
+      afterS = Math.max(afterS, atS);
+    });
+  }
+  if (main?.by === 'regulator' && main.inletGaugePa <= main.setGaugePa)
+    problems.push({
+      where: 'job.system.main.inletGaugePa',
+      says: `The pressure before the regulator, ${main.inletGaugePa} Pa, must be above its setting, ${main.setGaugePa} Pa.`,
+    });
   return problems;
 }
 

@@ -40,12 +40,12 @@ export const sealConstants = {
   tapCleanedM: assumed([0.1e-3, 'm', 0.05e-3, 0.2e-3], 'what tapping lets go on clean pipe'),
   tapScaledM: assumed([0.75e-3, 'm', 0.5e-3, 1.0e-3], 'what tapping lets go where scale crushes'),
   cupGasketEndLoadM: assumed(
-    [70e-3, 'm', 66e-3, 74e-3],
-    'diameter gas pushes the saddle up on, second chamber',
+    [83.6e-3, 'm', 76.2e-3, 91e-3],
+    'diameter gas pushes the saddle up on, second chamber: middle of the flange, from the bore to its edge',
   ),
   cupGasketMargin: computed(
     [1.11, '-', 1.05, 1.25],
-    '258 N a leg at 35 psig',
+    '258 N a leg for 929 N of gas',
     'clamp over end load to stay seated',
   ),
   oRingStressPa: assumed([0.7e6, 'Pa', 0.4e6, 1.2e6], 'contact stress of an O-ring before pressure'),

@@ -8,6 +8,8 @@ const SHORT_TURNS = 1 / 24;
 /** What a leg feels like when it is nearly firm and firm, N·m on the kit's own wrench. */
 const NEARLY_NM = 1.4;
 const FIRM_NM = 1.75;
+/** Firm over the split collar: gas lifts there on the gasket's flange, four times the area of a seat ring. */
+const FIRM_ON_COLLAR_NM = 3.4;
 /** Most pulls on one leg before something must be wrong with the chain. */
 const PULLS_MOST = 14;
 
@@ -19,7 +21,8 @@ const legs = [
 ] as const;
 
 /** Saddle down, chains hooked, drawn up a little each side in turn, links tapped flat, drawn up again. */
-export function* seatSaddle(crew: Crew): Work {
+export function* seatSaddle(crew: Crew, over: 'tee' | 'collar'): Work {
+  const firmNm = over === 'tee' ? FIRM_NM : FIRM_ON_COLLAR_NM;
   yield* put(crew, 'saddle');
   yield* act(crew, { kind: 'chain.hook', chain: 0, hooked: true });
   yield* act(crew, { kind: 'chain.hook', chain: 1, hooked: true });
@@ -27,7 +30,7 @@ export function* seatSaddle(crew: Crew): Work {
   for (let tapped = 0; tapped < 2; tapped += 1) {
     yield* act(crew, { kind: 'chain.tap', chain: 0 });
     yield* act(crew, { kind: 'chain.tap', chain: 1 });
-    yield* drawUp(crew, SHORT_TURNS, FIRM_NM);
+    yield* drawUp(crew, SHORT_TURNS, firmNm);
   }
   yield* act(crew, { kind: 'look', at: 'chains' });
 }

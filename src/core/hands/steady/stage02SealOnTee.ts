@@ -21,7 +21,7 @@ export function* sealOnTee(crew: Crew): Work {
   yield* cradleMain(crew);
   yield* put(crew, 'chain', 0);
   yield* put(crew, 'chain', 1);
-  yield* seatSaddle(crew);
+  yield* seatSaddle(crew, 'tee');
   yield* put(crew, 'isolationValve');
   yield* act(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });
   yield* act(crew, { kind: 'valve.turn', angleRad: -QUARTER_RAD });

@@ -21,7 +21,7 @@ export function* sealOnCoupling(crew: Crew): Work<number> {
     yield* act(crew, { kind: 'collarBolt.turn', bolt: 0, turns: BOLT_TURNS });
     yield* act(crew, { kind: 'collarBolt.turn', bolt: 1, turns: BOLT_TURNS });
   }
-  yield* seatSaddle(crew);
+  yield* seatSaddle(crew, 'collar');
   yield* put(crew, 'lowerSpool');
   yield* put(crew, 'isolationValve');
   yield* act(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });

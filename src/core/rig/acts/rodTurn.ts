@@ -18,7 +18,7 @@ export function turnRod(rig: RigState, turns: number, sense: Sense): Outcome {
     case 'plug':
       return turnPlugByRod(rig, turns, sense);
     case 'keeper':
-      return turns >= 0 ? makeUpKeeper(rig, turns) : backOff(rig, turns);
+      return turns >= 0 ? makeUpKeeper(rig, turns) : backOff(rig, turns, sense);
     case 'closing':
       return turnClosing(rig, turns);
     case 'tee':
@@ -95,7 +95,7 @@ function makeUpKeeper(rig: RigState, turns: number): Outcome {
 }
 
 /** Anticlockwise turns whichever thread is the easier, keeper or tee. */
-function backOff(rig: RigState, turns: number): Outcome {
+function backOff(rig: RigState, turns: number, sense: Sense): Outcome {
   const keeperNm = rig.keeper.engagedTurns > handTightTurns(rig.job) ? rig.keeper.torqueNm : 3;
   const turnsBack = tidy(rig.tee.turnsBack - turns);
   const teeNm = rig.branch.cut === 'through' ? teeTorqueNm(rig, rig.tee.turnsBack, !rig.tee.broken) : 1e4;
@@ -104,7 +104,7 @@ function backOff(rig: RigState, turns: number): Outcome {
     const moved: RigState = { ...rig, tee: { ...rig.tee, turnsBack, broken: true } };
     const facts: FactBody[] = [{ fact: 'tee.turned', turnsBack, torqueNm: teeNm, heldBack: true }];
     if (turnsBack < madeUpTurns(rig.job)) return followThread({ rig: moved, facts });
-    const freed = freeTee(moved, facts);
+    const freed = freeTee(moved, facts, sense);
     return followThread({ rig: freed.rig, facts: freed.facts });
   }
   const engagedTurns = tidy(Math.max(0, rig.keeper.engagedTurns + turns));

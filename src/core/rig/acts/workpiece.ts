@@ -12,6 +12,7 @@ import { hasValve, teeInside, topPiece } from '../network.ts';
 import { OPEN_RAD } from '../actions.ts';
 import type { Sense } from '../sense.ts';
 import type { RigState } from '../state.ts';
+import { mainGaugePa } from '../mainFeed.ts';
 import { freeThrustN, HURT_SMALL_PART_N, strikes } from '../strikes.ts';
 import { did, tidy, type Acts } from './outcome.ts';
 
@@ -42,11 +43,11 @@ export const workpieceActs: Acts<
     if (rig.plug.at === 'out') return putPlugBack(rig, turns);
     return turnPlug(rig, turns, sense, holdBack);
   },
-  'tee.turn': (rig, { turns, holdBack }) => {
+  'tee.turn': (rig, { turns, holdBack }, sense) => {
     if (rig.saddle.on !== 'board') return 'covered';
     if (rig.tee.at !== 'coupling') return 'notFitted';
     if (rig.branch.cut !== 'through') return 'heldByThread';
-    return turnTee(rig, turns, holdBack);
+    return turnTee(rig, turns, holdBack, sense);
   },
   'keeper.pull': (rig, { torqueNm, holdBack }) => {
     if (rig.keeper.at !== 'tee' || rig.tee.at !== 'coupling') return 'notFitted';
@@ -179,7 +180,7 @@ function putPlugBack(rig: RigState, turns: number) {
 }
 
 /** The tee turned in its coupling by a wrench on its body. */
-export function turnTee(rig: RigState, turns: number, holdBack: boolean) {
+export function turnTee(rig: RigState, turns: number, holdBack: boolean, sense: Sense) {
   const { tee } = rig;
   const turnsBack = tidy(tee.turnsBack - turns);
   if (turnsBack < -0.3) return 'tooTight' as const;
@@ -195,7 +196,7 @@ export function turnTee(rig: RigState, turns: number, holdBack: boolean) {
   const torqueNm = teeTorqueNm(rig, turnsBack, breaking);
   const moved: RigState = { ...rig, tee: { ...tee, turnsBack, broken: tee.broken || turns < 0 } };
   const facts: FactBody[] = [{ fact: 'tee.turned', turnsBack, torqueNm, heldBack: holdBack }];
-  return turnsBack >= madeUpTurns(rig.job) ? freeTee(moved, facts) : did(moved, ...facts);
+  return turnsBack >= madeUpTurns(rig.job) ? freeTee(moved, facts, sense) : did(moved, ...facts);
 }
 
 /** What it takes to turn the tee now, N·m. */
@@ -211,10 +212,10 @@ function snugNm(turnsBack: number): number {
 }
 
 /** The tee's last thread lets go. */
-export function freeTee(rig: RigState, facts: FactBody[]) {
+export function freeTee(rig: RigState, facts: FactBody[], sense: Sense) {
   const closed = rig.saddle.on === 'coupling' && topPiece(rig) !== null;
   const onRod = rig.rod.engaged === 'keeper';
-  const thrustN = closed ? 0 : freeThrustN(rig, rig.job.system.mainPressureGaugePa);
+  const thrustN = closed ? 0 : freeThrustN(rig, mainGaugePa(rig, sense));
   const freed: RigState = {
     ...rig,
     tee: { ...rig.tee, at: onRod ? 'rod' : 'out' },
