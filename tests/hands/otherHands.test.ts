@@ -73,12 +73,14 @@ describe('the muddled crew', () => {
     expect(work(2)).not.toEqual(work(3));
   });
 
-  it.each(seeds)(
-    'by seed %i is not passed, for a signature before its evidence or a step out of turn',
-    (seed) => {
-      const { assessment } = judged(sound, muddledBy(seed));
+  const runs = seeds.map((seed) => judged(sound, muddledBy(seed)));
+
+  it('is never passed: it signs too early, does steps out of turn, or comes to a stop by them', () => {
+    for (const { assessment } of runs) {
       expect(assessment.verdict).not.toBe('pass');
-      expect(assessment.findings.filter((f) => f.points > 0 || f.critical)).not.toEqual([]);
-    },
-  );
+      expect(assessment.findings.length > 0 || assessment.ending === 'referred').toBe(true);
+    }
+    const signedEarly = runs.filter(({ found }) => found.includes('holdFalse'));
+    expect(signedEarly.length).toBeGreaterThanOrEqual(3);
+  });
 });
