@@ -6,6 +6,7 @@ import { say } from '../text/index.ts';
 import exerciseFile from '../../scenarios/abandon-1in-tee-on-4in-main/scenario.json';
 import { bench, BENCH_SIZE, wordBench } from './bench/index.ts';
 import { driveScenario, handNames } from './driveScenario.ts';
+import { makeDrill } from './makeDrill.ts';
 import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
 import { isGood } from './judgeFile.ts';
 import { judgeMany } from './judgeMany.ts';
@@ -27,6 +28,7 @@ export async function runCommand(args: readonly string[], io: CommandIo): Promis
     code = good ? exitCodes.good : exitCodes.bad;
   };
   addDrive(program, io, ends);
+  addDrill(program, io);
   addJudge(program, io, ends, (unusable) => {
     code = unusable;
   });
@@ -59,6 +61,39 @@ function addDrive(program: Command, io: CommandIo, ends: (good: boolean) => void
       io.out(options.json ? JSON.stringify(result) : wordAssessment(scenario, result));
       ends(result.verdict === 'pass');
     });
+}
+
+function addDrill(program: Command, io: CommandIo): void {
+  program
+    .command('drill')
+    .description('make a drill of an exercise: the steady hand does all that comes before a stage')
+    .argument('<scenario>', 'folder or file of the exercise')
+    .requiredOption('--stage <stage>', 'stage the trainee begins with, s1 to s12')
+    .option('--to <stage>', 'last stage of the drill (the same, where it is not said)')
+    .option('--id <name>', 'what the drill is called')
+    .requiredOption('-o, --output <file>', 'write the drill here')
+    .option('--json', 'one JSON document on standard output')
+    .action((place: string, options: DrillOptions) => {
+      const drill = makeDrill(readScenario(place), options);
+      const done = {
+        id: drill.id,
+        actions: drill.prelude.length,
+        holdPoints: drill.holdPoints.map((h) => h.id),
+      };
+      io.out(
+        options.json
+          ? JSON.stringify(done)
+          : `${done.id}: ${done.actions} actions done before, then ${done.holdPoints.join(', ')}`,
+      );
+    });
+}
+
+interface DrillOptions {
+  readonly stage: string;
+  readonly to?: string;
+  readonly id?: string;
+  readonly output: string;
+  readonly json?: boolean;
 }
 
 function addJudge(

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { preludeProblem } from '../core/run/index.ts';
 import { parseScenario, type Scenario } from '../core/scenario/index.ts';
 import { reasonOf, Unusable } from './io.ts';
 
@@ -7,7 +8,11 @@ import { reasonOf, Unusable } from './io.ts';
 export function readScenario(place: string): Scenario {
   const file = isFolder(place) ? join(place, 'scenario.json') : place;
   const parsed = parseScenario(readFile(file));
-  if ('scenario' in parsed) return parsed.scenario;
+  if ('scenario' in parsed) {
+    const refused = preludeProblem(parsed.scenario);
+    if (refused !== null) throw new Unusable(`${file}, ${refused.where}: ${refused.says}`);
+    return parsed.scenario;
+  }
   const [first] = parsed.problems;
   const more = parsed.problems.length - 1;
   const where = first.where === '' ? file : `${file}, ${first.where}`;

@@ -24,12 +24,31 @@ export interface Crew {
   readonly order: Order;
   view: View;
   mainReadingPa: number;
+  /** What the head showed at each seat while its chamber stood at the main's pressure, Pa gauge: to be written down. */
+  readonly proofPa: { tee: number; coupling: number };
   readonly setAside: Set<string>;
 }
 
-/** A crew at the beginning of its work. */
+/** A crew at the beginning of its work, with what those before it read and set aside. */
 export function crewOf(order: Order, first: View): Crew {
-  return { order, view: first, mainReadingPa: 0, setAside: new Set() };
+  const crew: Crew = {
+    order,
+    view: first,
+    mainReadingPa: 0,
+    proofPa: { tee: 0, coupling: 0 },
+    setAside: new Set(),
+  };
+  for (const fact of first.facts) {
+    if (fact.fact === 'gauge.read') keep(crew, fact);
+    if (fact.fact === 'piece.rejected') crew.setAside.add(fact.piece);
+  }
+  return crew;
+}
+
+function keep(crew: Crew, { gauge, readingGaugePa, under }: FeltOf<'gauge.read'>): void {
+  if (gauge === 'main') crew.mainReadingPa = readingGaugePa;
+  const proved = gauge === 'head' && crew.mainReadingPa > 0 && readingGaugePa >= crew.mainReadingPa;
+  if (proved && under.saddleOn !== 'board') crew.proofPa[under.saddleOn] = readingGaugePa;
 }
 
 /** Does something that must work; a hand that is hindered here cannot go on and refers back. */
@@ -96,9 +115,9 @@ export function* takeOff(crew: Crew, kind: KitKind, nth = 0): Work<readonly Felt
 /** Reads a gauge and keeps the figure, Pa gauge. */
 export function* readGauge(crew: Crew, gauge: GaugeName): Work<number> {
   const facts = yield* act(crew, { kind: 'gauge.read', gauge });
-  const reading = lastOf(facts, 'gauge.read')?.readingGaugePa ?? 0;
-  if (gauge === 'main') crew.mainReadingPa = reading;
-  return reading;
+  const read = lastOf(facts, 'gauge.read');
+  if (read !== null) keep(crew, read);
+  return read?.readingGaugePa ?? 0;
 }
 
 /** Leak fluid at a place; true where no bubble shows. */

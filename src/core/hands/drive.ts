@@ -27,7 +27,8 @@ export function drive(scenario: Scenario, hand: Hand, watch?: (run: RunState) =>
   const entries: RecordEntry[] = [];
   const hindered: Driven['hindered'][number][] = [];
   let run = begin(scenario);
-  let told = run.facts.length;
+  // whoever takes over is told what was found before
+  let told = 0;
   const view = (hindrance: Hindrance | null): View => {
     const facts = felt(run.facts.slice(told));
     told = run.facts.length;

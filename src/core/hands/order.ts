@@ -1,4 +1,4 @@
-import type { Limits } from '../procedure/index.ts';
+import type { Limits, StageId } from '../procedure/index.ts';
 import type { KitKind, MainSize, TeeSize } from '../rig/index.ts';
 import type { Scenario } from '../scenario/index.ts';
 
@@ -19,10 +19,12 @@ export interface Order {
   readonly orderPressureGaugePa: number;
   readonly limits: Limits;
   readonly kit: readonly KitSeen[];
+  /** The part of the job that is asked for; null for the whole of it. */
+  readonly drill: { readonly from: StageId; readonly to: StageId } | null;
 }
 
 /** Reads the order out of an exercise, and nothing of its truth. */
-export function orderOf({ job, limits }: Scenario): Order {
+export function orderOf({ job, limits, drill }: Scenario): Order {
   return {
     mainNps: job.workpiece.mainNps,
     teeSize: job.workpiece.teeSize,
@@ -32,5 +34,6 @@ export function orderOf({ job, limits }: Scenario): Order {
     orderPressureGaugePa: job.system.orderPressureGaugePa,
     limits,
     kit: job.kit.map((k) => ({ id: k.id, kind: k.kind, stamped: k.stamped ?? null })),
+    drill: drill ?? null,
   };
 }

@@ -13,7 +13,7 @@ export function assess(run: JudgedRun): RunAssessment {
   const judged = layOutCase(run);
   const { scenario, ledger } = run;
   const findings = charge(
-    rules.flatMap((rule) => rule(judged)),
+    rules.flatMap((rule) => rule(judged)).filter((draft) => draft.atS >= judged.given.atS),
     scenario.weights,
   );
   const headings = tally(findings, scenario.weights);
@@ -35,7 +35,7 @@ export function assess(run: JudgedRun): RunAssessment {
       airIntoMainKg: ledger.airIntoMainMol * AIR_KG_PER_MOL,
     },
     peakLelFraction: run.air.peakLelShare,
-    actions: run.actions,
-    simulatedS: run.clockS,
+    actions: run.actions - judged.given.actions,
+    simulatedS: run.clockS - judged.given.atS,
   };
 }

@@ -1,7 +1,7 @@
 import type { Fact, HoldPointId, Job } from '../rig/index.ts';
 import type { Heading, Scenario } from '../scenario/index.ts';
 import { openings, standings, type Limits, type Opening, type Standing, tell } from '../procedure/index.ts';
-import type { RunState } from '../run/index.ts';
+import { givenBy, type Given, type RunState } from '../run/index.ts';
 import { judgeHoldPoints, type HoldJudgement } from './holdPoints.ts';
 import type { FindingId } from './catalogue.ts';
 
@@ -21,6 +21,8 @@ export interface Case {
   /** How the rig stood after each fact. */
   readonly stood: readonly Standing[];
   readonly openings: readonly Opening[];
+  /** What had happened when the trainee took over: it is told to the rules and never scored. */
+  readonly given: Given;
   readonly holds: readonly HoldJudgement[];
   /** Index of the fact with which a hold point's guarded work began, or the end. */
   readonly begun: (id: HoldPointId) => number;
@@ -67,6 +69,7 @@ export function layOutCase(run: JudgedRun): Case {
     stood: standings(facts, job),
     openings: openings(tell(facts, limits, job)),
     holds,
+    given: givenBy(scenario),
     begun: (id) => holds.find((hold) => hold.id === id)?.begunAt ?? facts.length,
   };
 }

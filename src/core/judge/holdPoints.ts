@@ -1,5 +1,6 @@
 import type { Fact, HoldPointId, Job } from '../rig/index.ts';
 import { criticalItems, evidence, guards, type Evidence, type Limits } from '../procedure/index.ts';
+import { givenBy } from '../run/index.ts';
 import { truthOf, widen } from './truth.ts';
 import type { JudgedRun } from './case.ts';
 import type { HoldPointOutcome } from './types.ts';
@@ -12,6 +13,8 @@ export interface HoldJudgement {
   /** Signed on good evidence that no longer stood when the guarded work began. */
   readonly voided: boolean;
   readonly critical: boolean;
+  /** Its guarded work had begun before the trainee took over: not theirs to answer for. */
+  readonly given: boolean;
   readonly atS: number | null;
   /** Index of the fact with which the guarded work began, or null. */
   readonly begunAt: number | null;
@@ -26,13 +29,15 @@ export interface HoldJudgement {
 export function judgeHoldPoints(run: JudgedRun): readonly HoldJudgement[] {
   const { scenario, facts } = run;
   const { job, limits } = scenario;
+  const taken = givenBy(scenario);
   const begun = scenario.holdPoints.map((setting) => firstBegun(setting.id, facts, limits, job));
   return scenario.holdPoints.map((setting, i) => {
     const begunAt = begun[i] ?? null;
     const passedBy = begun.slice(i + 1).find((index) => index !== null) ?? null;
     const until = begunAt ?? passedBy;
     const signedAt = standingSignature(setting.id, facts, until ?? facts.length);
-    const base = { id: setting.id, weight: setting.weight, begunAt, voided: false };
+    const given = until !== null && until < taken.facts;
+    const base = { id: setting.id, weight: setting.weight, begunAt, given, voided: false };
     const wantingAt = (index: number): Evidence['items'] =>
       evidence(setting.id, facts.slice(0, index), limits, job).items.filter((one) => !one.met);
     if (signedAt === null) {

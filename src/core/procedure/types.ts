@@ -25,3 +25,19 @@ export interface ProcedureValue {
   readonly stage: StageId;
   readonly holds: Readonly<Record<HoldPointId, HoldState>>;
 }
+
+/** The stage in which a hold point is signed. */
+export const stageOfHoldPoint: Readonly<Record<HoldPointId, StageId>> = {
+  H1: 's1',
+  H2: 's3',
+  H3: 's5',
+  H4: 's6',
+  H5: 's6',
+  H6: 's7',
+  H7: 's8',
+  H8: 's9',
+  H9: 's9',
+  H10: 's10',
+  H11: 's11',
+  H12: 's12',
+};

@@ -1,15 +1,42 @@
 import { procedureAtStart } from '../procedure/index.ts';
 import { fillMol, firstStepS } from '../physics/index.ts';
-import { layOut, setUp, stillAir } from '../rig/index.ts';
+import { layOut, setUp, stillAir, type Hindrance } from '../rig/index.ts';
 import type { Scenario } from '../scenario/index.ts';
 import { ATM_PA } from '../units/index.ts';
+import { advance } from './advance.ts';
 import { cleanAir } from './air.ts';
+import { attempt } from './attempt.ts';
 import { ready } from './gas.ts';
 import { FIRST_MARK_S } from './settle.ts';
 import type { RunState } from './types.ts';
 
-/** A run at its beginning: tee, barrel and service full of gas at the main's pressure, nothing touched. */
+/**
+ * A run as the trainee takes it over: at the gate, or where the actions already done have brought the job. Throws
+ * PreludeRefused where one of them was not possible; `preludeProblem` asks that beforehand.
+ */
 export function begin(scenario: Scenario): RunState {
+  const { prelude } = scenario;
+  let run = atGate(scenario);
+  prelude.forEach((entry, i) => {
+    const attempted = attempt(advance(run, entry.atS), entry.action);
+    if ('hindrance' in attempted) throw new PreludeRefused(i, attempted.hindrance);
+    run = attempted.run;
+  });
+  return advance(run, run.busyUntilS);
+}
+
+/** An action that the exercise says was already done, and that nobody could have done there. */
+export class PreludeRefused extends Error {
+  constructor(
+    readonly index: number,
+    readonly hindrance: Hindrance,
+  ) {
+    super(`action ${index + 1} of the prelude is not possible there: ${hindrance}`);
+  }
+}
+
+/** Before anything is touched: tee, barrel and service full of gas at the main's pressure. */
+function atGate(scenario: Scenario): RunState {
   const rig = setUp(scenario.job);
   const network = layOut(rig, stillAir);
   const pressureAbsPa = ATM_PA + scenario.job.system.mainPressureGaugePa;

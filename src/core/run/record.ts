@@ -8,6 +8,7 @@ import {
   type Problem,
   type Scenario,
 } from '../scenario/index.ts';
+import { preludeProblem } from './prelude.ts';
 import { canonicalText, digestOf, digestOfText } from './digest.ts';
 import type { RecordEntry, RunRecord, RunState } from './types.ts';
 
@@ -88,6 +89,8 @@ export function parseRecord(input: string | Uint8Array): ParsedRecord {
     return { state: 'unusable', problem: { where: where === '' ? 'scenario' : `scenario.${where}`, says } };
   }
   const record: RunRecord = { ...shape.output, scenario: parsed.scenario };
+  const refused = record.engine === ENGINE ? preludeProblem(record.scenario) : null;
+  if (refused !== null) return unusable(refused.says, `scenario.${refused.where}`);
   const early = record.entries.findIndex((entry, i) => i > 0 && entry.atS < record.entries[i - 1].atS);
   if (early >= 0) return unusable('The action is earlier than the one before it.', `entries[${early}].atS`);
   const firstBad = firstBadLink(record, shape.output.scenario);

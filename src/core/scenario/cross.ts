@@ -8,6 +8,7 @@ import {
   type MainSize,
   type TeeSize,
 } from '../rig/index.ts';
+import { stages } from '../procedure/index.ts';
 import type { Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
 
@@ -60,7 +61,18 @@ export function crossProblems(scenario: Scenario): Problem[] {
     ...mainFeed(scenario.job),
     ...points(scenario),
     ...prelude(scenario),
+    ...drill(scenario),
   ];
+}
+
+function drill({ kind, drill: part }: Scenario): Problem[] {
+  if (kind === 'drill' && part === undefined)
+    return [{ where: 'drill', says: 'A drill says from which stage to which it goes.' }];
+  if (kind === 'job' && part !== undefined)
+    return [{ where: 'drill', says: 'Only a drill is a part of a job.' }];
+  return part !== undefined && stages.indexOf(part.from) > stages.indexOf(part.to)
+    ? [{ where: 'drill.to', says: `Stage ${part.to} comes before ${part.from}.` }]
+    : [];
 }
 
 function prelude({ prelude: done }: Scenario): Problem[] {

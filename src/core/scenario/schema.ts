@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { faultPlantedSchema } from '../faults/index.ts';
 import { actionSchema, jobSchema } from '../rig/index.ts';
-import { holdPointSchema, limitsSchema } from '../procedure/index.ts';
+import { holdPointSchema, limitsSchema, stages } from '../procedure/index.ts';
 
 /** Form of the document written today. Older ones are brought up to it as they are read. */
 export const SCENARIO_VERSION = 2;
@@ -44,6 +44,8 @@ export const scenarioSchema = v.strictObject({
   faults: v.pipe(v.array(faultPlantedSchema), v.maxLength(20)),
   /** Actions already done when the trainee takes over, in order of time; a drill begins mid-job. */
   prelude: v.pipe(v.array(entrySchema), v.maxLength(2000)),
+  /** Of a drill, the stage it begins with and the last that belongs to it. */
+  drill: v.optional(v.strictObject({ from: v.picklist(stages), to: v.picklist(stages) })),
   holdPoints: v.pipe(v.array(holdPointSchema), v.minLength(1), v.maxLength(18)),
   limits: limitsSchema,
   weights: v.strictObject({

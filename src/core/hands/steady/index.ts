@@ -1,3 +1,4 @@
+import type { StageId } from '../../procedure/index.ts';
 import { crewOf, act, StopWork, type Crew } from '../crew.ts';
 import type { Hand, Work } from '../hand.ts';
 import { setUp } from './stage01SetUp.ts';
@@ -17,24 +18,42 @@ import { handBack } from './stage12HandBack.ts';
 export const steady: Hand = function* (order, first) {
   const crew = crewOf(order, first);
   try {
-    yield* wholeJob(crew);
+    yield* asOrdered(crew);
   } catch (stop) {
     if (!(stop instanceof StopWork)) throw stop;
     yield* act(crew, { kind: 'refer', reason: stop.reason });
   }
 };
 
-function* wholeJob(crew: Crew): Work {
-  yield* setUp(crew);
-  yield* sealOnTee(crew);
-  const proof1 = yield* proveFirst(crew);
-  yield* drawPlug(crew);
-  yield* lookBore(crew);
-  yield* stopBore(crew);
-  yield* lockStop(crew);
-  yield* partService(crew);
-  const proof2 = yield* sealOnCoupling(crew);
-  yield* drawTee(crew);
-  yield* closeCoupling(crew);
-  yield* handBack(crew, [proof1, proof2]);
+/** The job's pieces of work in their order. */
+const pieces: readonly (readonly [StageId, (crew: Crew) => Work])[] = [
+  ['s1', setUp],
+  ['s2', sealOnTee],
+  ['s3', proveFirst],
+  ['s4', drawPlug],
+  ['s5', lookBore],
+  ['s6', stopBore],
+  ['s7', lockStop],
+  ['s8', partService],
+  ['s9', sealOnCoupling],
+  ['s10', drawTee],
+  ['s11', closeCoupling],
+  ['s12', handBack],
+];
+
+/** The whole job, or the stages a drill asks for; then it is told that the work is done. */
+function* asOrdered(crew: Crew): Work {
+  const { drill } = crew.order;
+  for (const [, work] of pieces.slice(at(drill?.from ?? 's1'), at(drill?.to ?? 's12') + 1)) yield* work(crew);
+  yield* act(crew, { kind: 'finish' });
+}
+
+const at = (stage: StageId): number => pieces.findIndex(([id]) => id === stage);
+
+/** The same crew, which does all that comes before a stage and leaves the rest to others. */
+export function steadyUpTo(stage: StageId): Hand {
+  return function* (order, first) {
+    const crew = crewOf(order, first);
+    for (const [, work] of pieces.slice(0, at(stage))) yield* work(crew);
+  };
 }

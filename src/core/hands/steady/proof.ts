@@ -18,8 +18,8 @@ export function* testHeadOn(crew: Crew): Work {
   yield* easeOpen(crew);
 }
 
-/** Low stage, fluid, main pressure, settle, hold, fluid, and the valve's own seat; the reading it held at, Pa gauge. */
-export function* proveChamber(crew: Crew, chamber: ProofChamber): Work<number> {
+/** Low stage, fluid, main pressure, settle, hold, fluid, and the valve's own seat. */
+export function* proveChamber(crew: Crew, chamber: ProofChamber): Work {
   const { limits } = crew.order;
   const [low, high] = limits.lowStageGaugePa;
   yield* pumpTo(crew, (low + high) / 2);
@@ -33,7 +33,6 @@ export function* proveChamber(crew: Crew, chamber: ProofChamber): Work<number> {
   const end = yield* readGauge(crew, 'head');
   if (start - end > limits.dropPa) throw new StopWork('proofFails');
   yield* testSeat(crew, chamber, end);
-  return end;
 }
 
 /** Pumps in short strokes until the head reads so much, Pa gauge; a chamber that never builds is not proved. */

@@ -4,13 +4,12 @@ import type { Work } from '../hand.ts';
 import { proveChamber, testHeadOff, testHeadOn, ventDown, watchRise } from './proof.ts';
 
 /** The first chamber proved, vented and watched, then signed for. */
-export function* proveFirst(crew: Crew): Work<number> {
+export function* proveFirst(crew: Crew): Work {
   yield* readGauge(crew, 'main');
   yield* testHeadOn(crew);
-  const heldPa = yield* proveChamber(crew, firstChamber);
+  yield* proveChamber(crew, firstChamber);
   yield* ventDown(crew);
   yield* watchRise(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'H2' });
   yield* testHeadOff(crew);
-  return heldPa;
 }

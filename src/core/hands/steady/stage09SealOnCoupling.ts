@@ -9,7 +9,7 @@ const BITE_TURNS = 1 / 12;
 const BOLT_TURNS = 1 / 4;
 
 /** Tee's bite broken and snugged, gasket and collar on, saddle over them, second chamber proved. */
-export function* sealOnCoupling(crew: Crew): Work<number> {
+export function* sealOnCoupling(crew: Crew): Work {
   yield* act(crew, { kind: 'clean', at: 'coupling' });
   const facts = yield* act(crew, { kind: 'look', at: 'gasketSeat' });
   if (!facts.some((fact) => fact.fact === 'looked' && fact.saw.face === 'sound')) throw new StopWork('other');
@@ -30,10 +30,9 @@ export function* sealOnCoupling(crew: Crew): Work<number> {
   yield* readGauge(crew, 'main');
   yield* testHeadOn(crew);
   yield* watchRise(crew);
-  const heldPa = yield* proveChamber(crew, secondChamber(crew.order.teeSize));
+  yield* proveChamber(crew, secondChamber(crew.order.teeSize));
   yield* ventDown(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'H9' });
-  return heldPa;
 }
 
 /** At most an eighth of a turn back, then snug again; leak fluid on thread and weld. */

@@ -4,7 +4,7 @@ import { act, fluidQuiet, lastOf, readGauge, StopWork, wait, type Crew } from '.
 import type { Work } from '../hand.ts';
 
 /** Everything that stays in the ground tested, made good, and written down as it was read. */
-export function* handBack(crew: Crew, proofs: readonly [number, number]): Work {
+export function* handBack(crew: Crew): Work {
   yield* readGauge(crew, 'main');
   const { leakWatchS } = crew.order.limits;
   for (const place of ['closingPlug', 'weld', 'cutEnd'] as const) {
@@ -15,11 +15,9 @@ export function* handBack(crew: Crew, proofs: readonly [number, number]): Work {
   yield* act(crew, { kind: 'bond.clamp', end: 'tee', clamped: false });
   yield* act(crew, { kind: 'bond.clamp', end: 'service', clamped: false });
   yield* act(crew, { kind: 'site.do', task: 'coat' });
-  for (const [field, value] of writing(crew, proofs))
-    yield* act(crew, { kind: 'record.write', field, value });
+  for (const [field, value] of writing(crew)) yield* act(crew, { kind: 'record.write', field, value });
   yield* act(crew, { kind: 'sign', holdPoint: 'H12' });
   yield* act(crew, { kind: 'site.do', task: 'cover' });
-  yield* act(crew, { kind: 'finish' });
 }
 
 function* airAtZero(crew: Crew, where: 'hole' | 'beside'): Work {
@@ -31,14 +29,11 @@ function* airAtZero(crew: Crew, where: 'hole' | 'beside'): Work {
   throw new StopWork('gasInHole');
 }
 
-function writing(
-  crew: Crew,
-  [first, second]: readonly [number, number],
-): readonly (readonly [RecordField, string])[] {
+function writing(crew: Crew): readonly (readonly [RecordField, string])[] {
   return [
     ['mainPressure', psigText(crew.mainReadingPa)],
-    ['proof1', psigText(first)],
-    ['proof2', psigText(second)],
+    ['proof1', psigText(crew.proofPa.tee)],
+    ['proof2', psigText(crew.proofPa.coupling)],
     ['leakTest', 'Leak fluid on plug, weld and cut end: no bubbles'],
     ['disconnected', 'Cut at the tee, tee drawn'],
     ['purged', 'Purged away from the hole'],

@@ -6,7 +6,7 @@ import { defaultWeights } from '../case.ts';
 /** Hold points missed, signed falsely, lapsed, or never come to. */
 export const holdPointRules: Rule = (judged) => {
   const excused = stopIsSupported(judged);
-  const counted = judged.holds.filter((hold) => !(excused && hold.outcome === 'notReached'));
+  const counted = judged.holds.filter((hold) => !hold.given && !(excused && hold.outcome === 'notReached'));
   const whole = counted.reduce((sum, hold) => sum + hold.weight, 0);
   if (whole <= 0) return [];
   return counted.flatMap((hold) => {
@@ -51,6 +51,11 @@ export const endingRules: Rule = (judged) => {
   const ending = endingOf(judged);
   const closed = rig.closing.at === 'coupling' && rig.tee.at !== 'coupling';
   const open = openToHole(judged);
+  if (ending === 'complete' && judged.scenario.kind === 'drill') {
+    return open.length === 0
+      ? []
+      : [{ id: 'stoppedUnsafe', atS: clockS, points: 6, critical: true, items: open, causes: ['ending'] }];
+  }
   if (ending === 'complete') {
     const lost = judged.facts.some((f) => f.fact === 'stopper.dropped' && f.into === 'main');
     const items = [

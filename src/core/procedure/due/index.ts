@@ -55,6 +55,7 @@ export function due(
 ): Due | null {
   if (run.rig.ending !== null) return null;
   const view = viewOf(run, could, readings);
+  if (drillIsDone(run)) return dueOf(run.procedure.stage, offer('finish', { kind: 'finish' }));
   const from = stages.indexOf(run.procedure.stage);
   for (const each of [gasAlarm, referral]) {
     const urgent = firstGood(each(view), could);
@@ -65,6 +66,12 @@ export function due(
     if (good) return dueOf(stage, good);
   }
   return dueOf(run.procedure.stage, offer('standBy', { kind: 'listen' }));
+}
+
+/** A drill asks for its own hold points and for nothing after the last of them. */
+function drillIsDone({ scenario, procedure: { holds } }: DueRun): boolean {
+  const open = scenario.holdPoints.some(({ id }) => holds[id] === 'open');
+  return scenario.kind === 'drill' && !open;
 }
 
 /** From the stage the work has come to; set-up and tee seal again while their hold points are open. */

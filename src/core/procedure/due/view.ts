@@ -83,7 +83,12 @@ export interface DueRig {
 
 /** A run as the coach needs it; any run is one. */
 export interface DueRun {
-  readonly scenario: { readonly job: Job; readonly limits: Limits };
+  readonly scenario: {
+    readonly kind: 'job' | 'drill';
+    readonly job: Job;
+    readonly limits: Limits;
+    readonly holdPoints: readonly { readonly id: HoldPointId }[];
+  };
   readonly rig: DueRig;
   readonly facts: readonly Fact[];
   readonly procedure: ProcedureValue;
