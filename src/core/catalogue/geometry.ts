@@ -1,4 +1,5 @@
 import { taperThreads } from './npt.ts';
+import { onceASize } from './piece.ts';
 import { pieces } from './pieces/index.ts';
 import { WASHER_BELOW_PORT_M } from './pieces/keeperPlug.ts';
 import { mm, type MainNps, type TeeSize } from './sizes.ts';
@@ -54,6 +55,14 @@ const hypot = (a: number, b: number): number => Math.sqrt(a * a + b * b);
 
 /** Where everything stands for a main and a tee. Diameters and lengths come from the catalogue's own pieces. */
 export function stackGeometry(job: { mainNps: MainNps; teeSize: TeeSize }): StackGeometry {
+  return onMain(job.mainNps)(job.teeSize);
+}
+
+const onMain = onceASize((mainNps: MainNps) =>
+  onceASize((teeSize: TeeSize) => geometryFor({ mainNps, teeSize })),
+);
+
+function geometryFor(job: { mainNps: MainNps; teeSize: TeeSize }): StackGeometry {
   const tee = pieces.serviceTee.dims(job.teeSize);
   const thread = taperThreads[job.teeSize];
   const plug = squarePlugs[job.teeSize];

@@ -34,6 +34,18 @@ export const pieceKinds = [
 ] as const;
 export type PieceKind = (typeof pieceKinds)[number];
 
+/** Dimensions worked out once a size: they are asked for at every laying out of the rig. */
+export function onceASize<S extends string, D extends object>(make: (size: S) => D): (size: S) => D {
+  const made = new Map<S, Readonly<D>>();
+  return (size) => {
+    const before = made.get(size);
+    if (before !== undefined) return before;
+    const dims = make(size);
+    made.set(size, dims);
+    return dims;
+  };
+}
+
 export interface SizeOf {
   tee: TeeSize;
   main: MainNps;

@@ -35,6 +35,9 @@ export interface Scratch {
   cellStages: Float64Array[];
   linkAirStages: Float64Array[];
   linkGasStages: Float64Array[];
+  /** What passed each link since the state was loaded, mol. */
+  linkAirMol: Float64Array;
+  linkGasMol: Float64Array;
   state: Float64Array;
   stage: Float64Array;
   donors: Int32Array;
@@ -176,6 +179,8 @@ function roomFor(cells: number, nodes: number, links: number): Room {
     cellStages: four(2 * cells),
     linkAirStages: four(links),
     linkGasStages: four(links),
+    linkAirMol: new Float64Array(links),
+    linkGasMol: new Float64Array(links),
     state: new Float64Array(2 * cells),
     stage: new Float64Array(2 * cells),
     donors: new Int32Array(links),

@@ -5,7 +5,10 @@ import type { Contents, LinkFlow, LinkRates } from './network.ts';
 
 /** Absolute pressure of every cell, Pa, in network order. */
 export function pressuresAbsPa(net: CompiledNetwork, contents: Contents): number[] {
-  return contents.airMol.map((air, i) => (air + contents.gasMol[i]) * net.paPerMol[i]);
+  const { airMol, gasMol } = contents;
+  const pressures: number[] = [];
+  for (let i = 0; i < airMol.length; i += 1) pressures.push((airMol[i] + gasMol[i]) * net.paPerMol[i]);
+  return pressures;
 }
 
 /** Mole fraction of fuel gas of every cell, in network order; 0 for an empty one. */

@@ -29,6 +29,13 @@ export function orificeFlow(
   const drop = 1 - ratio;
   const x = mixture.fraction;
   const { air, gas } = curves;
+  // of a pure gas, which most of it is, one curve is enough where no slopes are asked for
+  if (!slopes && (x === 0 || x === 1)) {
+    const curve = x === 0 ? air : gas;
+    const y = drop < curve.chokeDrop ? drop : curve.chokeDrop;
+    out.molPerS = scale * highAbsPa * (y * psiOverDrop(curve.coefficients, y));
+    return;
+  }
   const yAir = drop < air.chokeDrop ? drop : air.chokeDrop;
   const overAir = psiOverDrop(air.coefficients, yAir);
   const psiAir = yAir * overAir;

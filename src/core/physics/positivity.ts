@@ -8,13 +8,13 @@ const PASSES = 8;
 const FORCED_PASSES = 200;
 
 /**
- * Moves the loaded state on by what the links passed in the stages just run, and adds that to air and gas. A content
+ * Moves the loaded state on by what the links passed in the stages just run, and adds that to their sums. A content
  * is never clipped: where a cell would be left owing, the flows out of it are scaled down to what it had, and what
  * they fed gets that much less, so that no mole is made. Owing more than the allowed error refuses the step (false),
  * unless forced. Cells are moved by the links alone, so that mass closes to the last bits.
  */
-export function keepPositive(net: CompiledNetwork, air: number[], gas: number[], forced: boolean): boolean {
-  const { linkAirStages, linkGasStages, stage, state } = net.scratch;
+export function keepPositive(net: CompiledNetwork, forced: boolean): boolean {
+  const { linkAirStages, linkGasStages, linkAirMol, linkGasMol, stage, state } = net.scratch;
   const movedAir = linkAirStages[0];
   const movedGas = linkGasStages[0];
   for (let l = 0; l < net.linkCount; l += 1) {
@@ -34,8 +34,8 @@ export function keepPositive(net: CompiledNetwork, air: number[], gas: number[],
   }
   for (let v = 0; v < state.length; v += 1) state[v] = stage[v] > 0 ? stage[v] : 0;
   for (let l = 0; l < net.linkCount; l += 1) {
-    air[l] += movedAir[l];
-    gas[l] += movedGas[l];
+    linkAirMol[l] += movedAir[l];
+    linkGasMol[l] += movedGas[l];
   }
   return true;
 }

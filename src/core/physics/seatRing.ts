@@ -27,6 +27,9 @@ export interface FlatRing {
 
 /** Places round the ring at which a tilted gap is taken. */
 const PLACES = 16;
+const leanAt: readonly number[] = Array.from({ length: PLACES }, (_, i) =>
+  cos(((i + 0.5) * 2 * Math.PI) / PLACES),
+);
 
 /** Gap at one place, m: gap0·(1 − ε/ε_seal)^n + floor; lifted off (negative squeeze), the lift is added. */
 export function gapAtM(law: GapLaw, squeeze: number, thicknessM: number): number {
@@ -42,7 +45,7 @@ export function gapAtM(law: GapLaw, squeeze: number, thicknessM: number): number
 export function seatRingSlot(ring: FlatRing, law: GapLaw, squeeze: number, edgeSqueezeLost: number): Slot {
   let cubes = 0;
   for (let i = 0; i < PLACES; i += 1) {
-    const lean = edgeSqueezeLost * cos(((i + 0.5) * 2 * Math.PI) / PLACES);
+    const lean = edgeSqueezeLost * leanAt[i];
     const gap = gapAtM(law, squeeze - lean, ring.thicknessM);
     cubes += gap * gap * gap;
   }

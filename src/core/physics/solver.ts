@@ -28,15 +28,13 @@ export function naturalStep(
   maxStepS: number,
 ): Step {
   if (!(stepS > 0 && maxStepS > 0)) throw new RangeError('A step is longer than nothing.');
-  loadState(net, contents);
-  const air = new Array<number>(net.linkCount).fill(0);
-  const gas = new Array<number>(net.linkCount).fill(0);
-  const accepted = acceptStep(net, startS, Math.min(stepS, maxStepS), air, gas);
+  begin(net, contents);
+  const accepted = acceptStep(net, startS, Math.min(stepS, maxStepS));
   return {
     endS: startS + accepted.hS,
     contents: takeContents(net),
-    linkAirMol: air,
-    linkGasMol: gas,
+    linkAirMol: listOf(net.scratch.linkAirMol),
+    linkGasMol: listOf(net.scratch.linkGasMol),
     nextStepS: accepted.nextStepS,
     steps: 1,
     evaluations: accepted.evaluations,
@@ -56,9 +54,7 @@ export function stepTo(
 ): Step {
   if (!(endS >= startS)) throw new RangeError('Time runs forward.');
   if (!(stepS > 0)) throw new RangeError('A step is longer than nothing.');
-  loadState(net, contents);
-  const air = new Array<number>(net.linkCount).fill(0);
-  const gas = new Array<number>(net.linkCount).fill(0);
+  begin(net, contents);
   let atS = startS;
   let nextStepS = stepS;
   let steps = 0;
@@ -66,7 +62,7 @@ export function stepTo(
   while (atS < endS) {
     const left = endS - atS;
     const wanted = nextStepS;
-    const accepted = acceptStep(net, atS, Math.min(wanted, left), air, gas);
+    const accepted = acceptStep(net, atS, Math.min(wanted, left));
     const whole = accepted.hS >= left;
     atS = whole ? endS : atS + accepted.hS;
     nextStepS = whole && wanted > left ? Math.max(wanted, accepted.nextStepS) : accepted.nextStepS;
@@ -76,8 +72,8 @@ export function stepTo(
   return {
     endS,
     contents: takeContents(net),
-    linkAirMol: air,
-    linkGasMol: gas,
+    linkAirMol: listOf(net.scratch.linkAirMol),
+    linkGasMol: listOf(net.scratch.linkGasMol),
     nextStepS,
     steps,
     evaluations,
@@ -101,13 +97,25 @@ export function firstStepS(net: CompiledNetwork, startS: number, contents: Conte
   return Math.max(1e-6, Math.min(0.1, 0.01 / fastest));
 }
 
+/** Contents loaded, and nothing passed through any link yet. */
+function begin(net: CompiledNetwork, contents: Contents): void {
+  loadState(net, contents);
+  net.scratch.linkAirMol.fill(0);
+  net.scratch.linkGasMol.fill(0);
+}
+
+/** A list of plain numbers, grown one by one: it is then kept as numbers, not as objects. */
+function listOf(values: Float64Array): number[] {
+  const list: number[] = [];
+  for (let i = 0; i < values.length; i += 1) list.push(values[i]);
+  return list;
+}
+
 /** Tries steps until one is good, adds its link integrals and moves the loaded state on. */
 function acceptStep(
   net: CompiledNetwork,
   startS: number,
   firstS: number,
-  air: number[],
-  gas: number[],
 ): { hS: number; nextStepS: number; evaluations: number } {
   let hS = firstS;
   let refused = false;
@@ -133,7 +141,7 @@ function acceptStep(
         evaluations += 1;
         continue;
       }
-      if (keepPositive(net, air, gas, forced)) {
+      if (keepPositive(net, forced)) {
         const grown = error > 0 ? CAUTION / cbrtPortable(error) : GROWTH;
         const nextStepS = hS * Math.max(SHRINK, Math.min(refused ? 1 : GROWTH, grown));
         return { hS, nextStepS, evaluations };

@@ -10,6 +10,17 @@ const STRIPS = 48;
  * count as the nearer end.
  */
 export function ballValveAreaM2(boreDiameterM: number, ballDiameterM: number, turnedRad: number): number {
+  const { bore, ball, turned } = kept;
+  if (bore === boreDiameterM && ball === ballDiameterM && turned === turnedRad) return kept.areaM2;
+  const areaM2 = portOverSeatM2(boreDiameterM, ballDiameterM, turnedRad);
+  kept = { bore: boreDiameterM, ball: ballDiameterM, turned: turnedRad, areaM2 };
+  return areaM2;
+}
+
+/** The last answer: a ball is asked for many times between two turns of its handle. */
+let kept = { bore: NaN, ball: NaN, turned: NaN, areaM2: NaN };
+
+function portOverSeatM2(boreDiameterM: number, ballDiameterM: number, turnedRad: number): number {
   const bore = boreDiameterM / 2;
   const turned = Math.max(0, Math.min(Math.PI / 2, turnedRad));
   const squeeze = cos(turned);

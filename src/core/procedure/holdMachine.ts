@@ -19,14 +19,27 @@ function buildHoldMachine(id: HoldPointId) {
   });
 }
 
-const machines = new Map(holdPointIds.map((id) => [id, buildHoldMachine(id)]));
+const states: readonly HoldState[] = ['open', 'signed', 'passed', 'missed'];
+const events: readonly HoldEvent[] = ['sign', 'withdraw', 'begin'];
+
+/** Where each machine leads, asked once: a run is replayed far oftener than its machines change. */
+const leads = new Map(
+  holdPointIds.map((id) => {
+    const machine = buildHoldMachine(id);
+    const after = (from: HoldState, event: HoldEvent): HoldState => {
+      const [snapshot] = transition(machine, machine.resolveState({ value: from }), { type: event });
+      return isHoldState(snapshot.value) ? snapshot.value : from;
+    };
+    return [
+      id,
+      new Map(states.flatMap((from) => events.map((event) => [`${from} ${event}`, after(from, event)]))),
+    ];
+  }),
+);
 
 /** Where a hold point stands after an event. */
 export function nextHold(id: HoldPointId, from: HoldState, event: HoldEvent): HoldState {
-  const machine = machines.get(id);
-  if (!machine) return from;
-  const [snapshot] = transition(machine, machine.resolveState({ value: from }), { type: event });
-  return isHoldState(snapshot.value) ? snapshot.value : from;
+  return leads.get(id)?.get(`${from} ${event}`) ?? from;
 }
 
 function isHoldState(value: unknown): value is HoldState {

@@ -20,6 +20,18 @@ const machine = createMachine({
 
 /** The stage after a milestone; a milestone of an earlier stage changes nothing. */
 export function nextStage(from: StageId, milestone: StageId): StageId {
+  const key = `${from} ${milestone}`;
+  const before = led.get(key);
+  if (before !== undefined) return before;
+  const after = stageAfter(from, milestone);
+  led.set(key, after);
+  return after;
+}
+
+/** Where the machine has led so far: a run is replayed far oftener than its machine changes. */
+const led = new Map<string, StageId>();
+
+function stageAfter(from: StageId, milestone: StageId): StageId {
   const [snapshot] = transition(machine, machine.resolveState({ value: from }), { type: milestone });
   return stages.find((stage) => stage === snapshot.value) ?? from;
 }

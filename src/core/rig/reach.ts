@@ -37,8 +37,16 @@ export interface Elevations {
   readonly rodUpZM: number | null;
 }
 
+/** The last rig asked for and how it stands: asked for at every step of the gas, and changed by hands alone. */
+let kept: { readonly rig: RigState; readonly stands: Elevations | null } | null = null;
+
 /** Where the ball and the rod stand now. */
 export function elevations(rig: RigState): Elevations | null {
+  if (kept === null || kept.rig !== rig) kept = { rig, stands: elevationsOf(rig) };
+  return kept.stands;
+}
+
+function elevationsOf(rig: RigState): Elevations | null {
   if (rig.saddle.on === 'board') return null;
   const geometry = geometryOf(rig.job);
   const seatZM = rig.saddle.on === 'tee' ? geometry.firstSeatZM : geometry.secondSeatZM;

@@ -1,3 +1,4 @@
+import { changed } from './changed.ts';
 import { pend, type Pending } from './step.ts';
 import { settle } from './settle.ts';
 import type { RunState } from './types.ts';
@@ -36,5 +37,5 @@ export function advance(run: RunState, untilS: number): RunState {
     now = settle(now, pending);
   }
   const clockS = Math.max(now.clockS, untilS);
-  return clockS === now.clockS ? now : { ...now, clockS };
+  return clockS === now.clockS ? now : changed(now, { clockS });
 }

@@ -1,4 +1,5 @@
 import { act, handS, type Action, type FactBody, type Hindrance, type RigState } from '../rig/index.ts';
+import { changed } from './changed.ts';
 import { viewGas } from './gas.ts';
 import { senseOf } from './sense.ts';
 import { book, raise, relay } from './settle.ts';
@@ -26,11 +27,11 @@ export function attempt(run: RunState, action: Action): Attempted {
   if (typeof outcome === 'string') return { hindrance: outcome };
   // what touches neither cells nor links leaves the integrator where it was
   const touched = touchesGas(run.rig, outcome.rig);
-  const laid = touched ? relay(now, outcome.rig, now.clockS) : { ...run, rig: outcome.rig };
+  const laid = touched ? relay(now, outcome.rig, now.clockS) : changed(run, { rig: outcome.rig });
   const done: FactBody = { fact: 'done', action };
   const told = raise(laid, now.clockS, [done, ...outcome.facts]);
   return {
-    run: { ...told, busyUntilS: now.clockS + handS(action), actions: run.actions + 1 },
+    run: changed(told, { busyUntilS: now.clockS + handS(action), actions: run.actions + 1 }),
   };
 }
 

@@ -13,6 +13,7 @@ import {
   type Network,
 } from '../physics/index.ts';
 import { ATM_PA } from '../units/index.ts';
+import { leadingOf } from './places.ts';
 
 const c = constants;
 
@@ -101,23 +102,21 @@ export function openAreaM2(view: GasView, at: number): number {
   return link.law === 'slot' ? link.perimeterM * link.gapM * link.cd : 0;
 }
 
-/** Loudest of the links that pass the test, dB. */
-export function loudest(view: GasView, counts: (link: Network['links'][number]) => boolean): number {
+/** Loudest of some links, dB. */
+function loudest(view: GasView, at: readonly number[]): number {
   let level = SILENCE_DB;
-  for (let i = 0; i < view.network.links.length; i += 1) {
-    if (counts(view.network.links[i])) level = Math.max(level, levelOf(view, i));
-  }
+  for (const i of at) level = Math.max(level, levelOf(view, i));
   return level;
 }
 
 /** Bleed or vent at its end, dB. */
 export function bleedLevelDb(view: GasView): number {
-  return loudest(view, (link) => link.id === 'bleed');
+  return loudest(view, leadingOf(view.network).bleeds);
 }
 
 /** Gas blowing into the hole by anything but the bleed, dB. */
 export function holeLevelDb(view: GasView): number {
-  return loudest(view, (link) => link.to === 'hole' && link.id !== 'bleed' && link.law !== 'source');
+  return loudest(view, leadingOf(view.network).blows);
 }
 
 export const streetDb = c.streetNoiseDb.value;

@@ -13,7 +13,9 @@ import {
 } from '../rig/index.ts';
 import { tellProcedure } from './tell.ts';
 import { senseOf } from './sense.ts';
+import { changed } from './changed.ts';
 import { alike, ready, type GasView } from './gas.ts';
+import { leadingOf } from './places.ts';
 import { SNAP_S, type Crossing, type Pending } from './step.ts';
 import { refit } from './transfer.ts';
 import type { EarState, Ledger, RunState } from './types.ts';
@@ -28,8 +30,8 @@ export function settle(run: RunState, pending: Pending): RunState {
 /** Books a step without looking at thresholds or marks: the gas is where it is, the ledger knows how it got there. */
 export function book(run: RunState, pending: Pending): RunState {
   const { step, air } = pending;
-  return {
-    ...run,
+  const { throughputMol, closure } = closureAfter(run, pending);
+  return changed(run, {
     gas: {
       atS: step.endS,
       airMol: step.contents.airMol,
@@ -39,8 +41,9 @@ export function book(run: RunState, pending: Pending): RunState {
     air,
     ledger: enter(run, pending),
     ear: hear(run, pending),
-    ...closureAfter(run, pending),
-  };
+    throughputMol,
+    closure,
+  });
 }
 
 /** A trickle this small does not keep a release going, mol/s: 0.2 mg/s. */
@@ -48,30 +51,28 @@ const QUIET_MOL_PER_S = 1e-5;
 
 function enter(run: RunState, { step, into }: Pending): Ledger {
   const { ledger } = run;
-  let [toHole, bled, toService, airIntoMain, fromMain] = [0, 0, 0, 0, 0];
-  for (let i = 0; i < run.network.links.length; i += 1) {
-    const link = run.network.links[i];
-    const gas = step.linkGasMol[i];
-    if (link.to === 'hole') toHole += gas;
-    else if (link.to === 'street') bled += gas;
-    else if (link.to === 'far') toService += gas;
-    if (link.from === 'main') {
-      airIntoMain += Math.max(0, -step.linkAirMol[i]);
-      fromMain += gas;
-    }
-  }
+  const leading = leadingOf(run.network);
+  const toHole = sumOf(step.linkGasMol, leading.toHole);
+  let airIntoMain = 0;
+  for (const i of leading.fromMain) airIntoMain += Math.max(0, -step.linkAirMol[i]);
   const durationS = step.endS - run.gas.atS;
   const going = toHole > QUIET_MOL_PER_S * durationS;
   const puffMol = going ? ledger.puffMol + into.gasMol : 0;
   return {
     toHoleMol: ledger.toHoleMol + toHole,
-    throughBleedMol: ledger.throughBleedMol + bled,
-    toServiceMol: ledger.toServiceMol + toService,
+    throughBleedMol: ledger.throughBleedMol + sumOf(step.linkGasMol, leading.toStreet),
+    toServiceMol: ledger.toServiceMol + sumOf(step.linkGasMol, leading.toFar),
     airIntoMainMol: ledger.airIntoMainMol + airIntoMain,
-    fromMainMol: ledger.fromMainMol + fromMain,
+    fromMainMol: ledger.fromMainMol + sumOf(step.linkGasMol, leading.fromMain),
     puffMol,
     largestPuffMol: Math.max(ledger.largestPuffMol, puffMol),
   };
+}
+
+function sumOf(mol: readonly number[], at: readonly number[]): number {
+  let sum = 0;
+  for (const i of at) sum += mol[i];
+  return sum;
 }
 
 function hear(run: RunState, { into }: Pending): EarState {
@@ -106,13 +107,13 @@ function closureAfter(run: RunState, { step }: Pending): { throughputMol: number
 export function raise(run: RunState, atS: number, bodies: readonly FactBody[]): RunState {
   if (bodies.length === 0) return run;
   const facts: Fact[] = bodies.map((body) => ({ atS, ...body }));
-  return tellProcedure({ ...run, facts: run.facts.concat(facts) }, facts);
+  return tellProcedure(changed(run, { facts: run.facts.concat(facts) }), facts);
 }
 
 /** The rig changed, by a hand or by itself: cells and links are laid out anew and the gas carried over. */
 export function relay(run: RunState, rig: RigState, atS: number): RunState {
   const refitted = refit(run, rig, atS);
-  return { ...refitted, sinceS: atS, markS: Math.min(atS + FIRST_MARK_S, ...dueTimes(rig, atS)) };
+  return changed(refitted, { sinceS: atS, markS: Math.min(atS + FIRST_MARK_S, ...dueTimes(rig, atS)) });
 }
 
 /**
@@ -133,13 +134,12 @@ function atMark(run: RunState, view: GasView): RunState {
   const still = rig === run.rig && alike(run.network, laid);
   const markS = atS + Math.min(still ? WIDEST_STILL_MARK_S : WIDEST_MARK_S, 2 * since);
   return raise(
-    {
-      ...run,
+    changed(run, {
       rig,
       agedS: atS,
       network: still ? run.network : laid,
       markS: Math.min(markS, ...dueTimes(rig, atS)),
-    },
+    }),
     atS,
     facts,
   );
@@ -183,25 +183,25 @@ function cross(run: RunState, crossing: Crossing, view: GasView): RunState {
     }
     case 'alarm': {
       const air = { ...run.air, alarm: crossing.step };
-      return raise({ ...run, air }, atS, [
+      return raise(changed(run, { air }), atS, [
         { fact: 'gas.alarm', step: crossing.step, lelShare: run.air.detectorLelShare },
       ]);
     }
     case 'faints':
       return hurt(run, 'asphyxia', []);
     case 'hiss':
-      return { ...run, ear: { ...run.ear, hissSinceS: atS } };
+      return changed(run, { ear: { ...run.ear, hissSinceS: atS } });
     case 'quiet': {
       const hissedS = atS - (run.ear.hissSinceS ?? atS);
       const aboveGaugePa = sense.gaugePa('above');
-      return raise({ ...run, ear: { ...run.ear, hissSinceS: null } }, atS, [
+      return raise(changed(run, { ear: { ...run.ear, hissSinceS: null } }), atS, [
         { fact: 'bleed.quiet', hissedS, aboveGaugePa },
       ]);
     }
     case 'relief': {
       const headGaugePa = sense.gaugePa('above');
       const fact = crossing.lifted ? 'relief.lifted' : 'relief.shut';
-      return raise({ ...run, ear: { ...run.ear, reliefLifted: crossing.lifted } }, atS, [
+      return raise(changed(run, { ear: { ...run.ear, reliefLifted: crossing.lifted } }), atS, [
         { fact, headGaugePa },
       ]);
     }
@@ -215,7 +215,7 @@ function cross(run: RunState, crossing: Crossing, view: GasView): RunState {
 }
 
 function saddleMoves(run: RunState, up: boolean, sense: Sense): RunState {
-  const heard = { ...run, ear: { ...run.ear, saddleLifted: up } };
+  const heard = changed(run, { ear: { ...run.ear, saddleLifted: up } });
   if (!up) return heard;
   const chamberGaugePa = sense.gaugePa('chamber');
   const forceN = endLoadN(run.rig, chamberGaugePa);
@@ -228,17 +228,20 @@ function saddleMoves(run: RunState, up: boolean, sense: Sense): RunState {
 /** The exercise ends as the job would: somebody is hurt. */
 function hurt(run: RunState, cause: string, before: readonly FactBody[]): RunState {
   const ending = { kind: 'hurt', cause } as const;
-  return raise({ ...run, rig: { ...run.rig, ending } }, run.gas.atS, [...before, { fact: 'ended', ending }]);
+  return raise(changed(run, { rig: { ...run.rig, ending } }), run.gas.atS, [
+    ...before,
+    { fact: 'ended', ending },
+  ]);
 }
 
 function blows(run: RunState, from: string | null, kgPerS: number, atS: number): RunState {
   if (from !== null) {
     const ear = { ...run.ear, blowing: { from, sinceS: atS, mol: 0 } };
-    return raise({ ...run, ear }, atS, [{ fact: 'blow.began', from, kgPerS }]);
+    return raise(changed(run, { ear }), atS, [{ fact: 'blow.began', from, kgPerS }]);
   }
   const was = run.ear.blowing;
   const lostKg = (was?.mol ?? 0) * run.network.gas.molarMassKgPerMol;
-  return raise({ ...run, ear: { ...run.ear, blowing: null } }, atS, [
+  return raise(changed(run, { ear: { ...run.ear, blowing: null } }), atS, [
     { fact: 'blow.ended', from: was?.from ?? '', lostKg },
   ]);
 }
@@ -246,7 +249,7 @@ function blows(run: RunState, from: string | null, kgPerS: number, atS: number):
 /** The air of the hole, or a jet in it, can burn; with a source there, it does. */
 function mayBurn(run: RunState, nearReachM: number, atS: number): RunState {
   const lelShare = run.air.gasFraction / run.scenario.job.site.lelFraction;
-  const warned = raise({ ...run, ear: { ...run.ear, flammable: true } }, atS, [
+  const warned = raise(changed(run, { ear: { ...run.ear, flammable: true } }), atS, [
     { fact: 'gas.flammable', lelShare, nearReachM },
   ]);
   if (!run.scenario.job.site.ignitionSource || run.rig.site.done.ignitionCleared !== undefined) return warned;

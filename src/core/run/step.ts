@@ -1,9 +1,10 @@
 import { constants } from '../catalogue/index.ts';
 import { densityKgPerM3, isAudible, jetReachM, naturalStep, stepTo, type Step } from '../physics/index.ts';
 import { lifted, wouldMove, type Spontaneous } from '../rig/index.ts';
-import { ATM_PA } from '../units/index.ts';
+import { ATM_PA, GAS_CONSTANT } from '../units/index.ts';
 import { advanceAir, alarmFor, FAINT_S, type IntoHole } from './air.ts';
-import { bleedLevelDb, gaugeOf, openAreaM2, ready, streetDb, viewGas, type GasView } from './gas.ts';
+import { bleedLevelDb, gaugeOf, openAreaM2, placeOf, ready, streetDb, viewGas, type GasView } from './gas.ts';
+import { leadingOf } from './places.ts';
 import { senseOf } from './sense.ts';
 import type { HoleAir, RunState } from './types.ts';
 
@@ -82,10 +83,8 @@ export function cutAt(run: RunState, atS: number): Pending {
 function intoHole(run: RunState, step: Step): IntoHole {
   let airMol = 0;
   let gasMol = 0;
-  for (let i = 0; i < run.network.links.length; i += 1) {
-    const { to, law } = run.network.links[i];
-    if (law === 'source') continue;
-    const share = to === 'hole' ? 1 : to === 'street' ? run.scenario.job.site.hoseDrawnBack : 0;
+  for (const i of leadingOf(run.network).out) {
+    const share = run.network.links[i].to === 'hole' ? 1 : run.scenario.job.site.hoseDrawnBack;
     if (share === 0) continue;
     airMol += share * Math.max(0, step.linkAirMol[i]);
     gasMol += share * Math.max(0, step.linkGasMol[i]);
@@ -93,14 +92,42 @@ function intoHole(run: RunState, step: Step): IntoHole {
   return { airMol, gasMol };
 }
 
+/** Above the flow function of any gas at choking (0.69 for k = 1.4). */
+const CHOKED_SHARE = 0.75;
+
+/**
+ * Whether anything could blow into the hole as hard as to be told of, by its opening and the pressure before it alone:
+ * on a quiet rig no flow need be worked out.
+ */
+function mayBlow(view: GasView): boolean {
+  const { links, gas, air, temperatureK } = view.network;
+  const lightest = Math.min(gas.molarMassKgPerMol, air.molarMassKgPerMol);
+  const kgPerS = (CHOKED_SHARE * gas.molarMassKgPerMol) / Math.sqrt(lightest * GAS_CONSTANT * temperatureK);
+  for (const i of leadingOf(view.network).blows) {
+    const link = links[i];
+    const mostKgPerS = openAreaM2(view, i) * mostBeforePa(view, link.from) * kgPerS;
+    if (link.law === 'pipe' || mostKgPerS >= BLOW_KG_PER_S) return true;
+  }
+  return false;
+}
+
+/** Pressure of a place, Pa absolute; of one that moves by itself no more than that it may be anything. */
+function mostBeforePa({ network, gaugePa }: GasView, place: string): number {
+  const cell = placeOf(network, place);
+  if (cell >= 0) return ATM_PA + gaugePa[cell];
+  for (const { id, pressureAbsPa, ramp } of network.boundaries)
+    if (id === place) return ramp === undefined ? pressureAbsPa : Infinity;
+  return Infinity;
+}
+
+const NO_BLOW = { from: '', kgPerS: 0, cdAM2: 0 };
+
 /** Strongest flow into the hole that is not a bleed. */
 function strongestBlow(view: GasView): { from: string; kgPerS: number; cdAM2: number } {
   let best = { from: '', kgPerS: 0, cdAM2: 0 };
-  for (let i = 0; i < view.network.links.length; i += 1) {
-    const link = view.network.links[i];
-    if (link.to !== 'hole' || link.id === 'bleed' || link.law === 'source') continue;
+  for (const i of leadingOf(view.network).blows) {
     const kgPerS = view.flows.gasMolPerS[i] * view.network.gas.molarMassKgPerMol;
-    if (kgPerS > best.kgPerS) best = { from: link.id, kgPerS, cdAM2: openAreaM2(view, i) };
+    if (kgPerS > best.kgPerS) best = { from: view.network.links[i].id, kgPerS, cdAM2: openAreaM2(view, i) };
   }
   return best;
 }
@@ -115,8 +142,7 @@ export function crossingOf(run: RunState, view: GasView, air: HoleAir, atS: numb
   const level = bleedLevelDb(view);
   if (run.ear.hissSinceS !== null && !isAudible(level, streetDb)) return { kind: 'quiet' };
   if (run.ear.hissSinceS === null && isAudible(level, streetDb)) return { kind: 'hiss' };
-  const reliefOpen =
-    gaugeOf(view, 'above') > c.reliefLiftGaugePa.value && run.network.links.some((l) => l.id === 'relief');
+  const reliefOpen = gaugeOf(view, 'above') > c.reliefLiftGaugePa.value && leadingOf(run.network).relief;
   if (reliefOpen !== run.ear.reliefLifted) return { kind: 'relief', lifted: reliefOpen };
   const up = lifted(run.rig, gaugeOf(view, 'chamber'));
   if (up !== run.ear.saddleLifted) return { kind: 'saddle', lifted: up };
@@ -124,7 +150,7 @@ export function crossingOf(run: RunState, view: GasView, air: HoleAir, atS: numb
 }
 
 function blowOrFire(run: RunState, view: GasView, air: HoleAir): Crossing | null {
-  const blow = strongestBlow(view);
+  const blow = run.ear.blowing === null && !mayBlow(view) ? NO_BLOW : strongestBlow(view);
   if (run.ear.blowing === null && blow.kgPerS >= BLOW_KG_PER_S) return { kind: 'blow', ...blow };
   if (run.ear.blowing !== null && blow.kgPerS < BLOW_OVER_KG_PER_S)
     return { kind: 'blow', from: null, kgPerS: 0 };

@@ -1,5 +1,6 @@
 import { follow } from '../procedure/index.ts';
 import type { Fact } from '../rig/index.ts';
+import { changed } from './changed.ts';
 import type { RunState } from './types.ts';
 
 /** Lets the procedure follow new facts. It is told and answers nothing back to the rig. */
@@ -7,5 +8,5 @@ export function tellProcedure(run: RunState, facts: readonly Fact[]): RunState {
   let value = run.procedure;
   const context = { job: run.scenario.job, limits: run.scenario.limits, facts: run.facts };
   for (const fact of facts) value = follow(value, fact, context);
-  return value === run.procedure ? run : { ...run, procedure: value };
+  return value === run.procedure ? run : changed(run, { procedure: value });
 }

@@ -2,6 +2,7 @@ import { fillMol, firstStepS } from '../physics/index.ts';
 import { boundaryIds, layOut, mainGaugePa, type RigState } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
 import { advanceAir } from './air.ts';
+import { changed } from './changed.ts';
 import { ready, viewGas } from './gas.ts';
 import { senseOf } from './sense.ts';
 import type { RunState } from './types.ts';
@@ -11,7 +12,7 @@ import type { RunState } from './types.ts';
  * share in the hole (or in the cell that swallowed it), and no mole is lost or made.
  */
 export function refit(run: RunState, rig: RigState, atS: number): RunState {
-  const sense = senseOf({ ...run, rig }, viewGas(run.network, run.gas, atS), atS, run.air);
+  const sense = senseOf(run, viewGas(run.network, run.gas, atS), atS, run.air);
   const network = layOut(rig, sense);
   const airMol: number[] = [];
   const gasMol: number[] = [];
@@ -56,8 +57,7 @@ export function refit(run: RunState, rig: RigState, atS: number): RunState {
   if (rig.branch.purged && !run.rig.branch.purged) vented = blowThrough(network, airMol, gasMol);
   const next = { airMol, gasMol };
   const puffMol = run.ledger.puffMol + spilledGas;
-  return {
-    ...run,
+  return changed(run, {
     rig,
     network,
     gas: { atS, airMol, gasMol, stepS: firstStepS(ready(network), atS, next) },
@@ -72,7 +72,7 @@ export function refit(run: RunState, rig: RigState, atS: number): RunState {
       puffMol,
       largestPuffMol: Math.max(run.ledger.largestPuffMol, puffMol),
     },
-  };
+  });
 }
 
 /** The dead service blown through with air from the cut to an outdoor vent at its far end: mol of gas let out there. */

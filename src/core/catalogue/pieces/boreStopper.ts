@@ -1,7 +1,7 @@
 import { pipes } from '../pipe.ts';
 import { mm, teeSizes, type TeeSize } from '../sizes.ts';
 import { ASSUMED } from '../source.ts';
-import type { PieceEntry } from '../piece.ts';
+import { onceASize, type PieceEntry } from '../piece.ts';
 
 export interface BoreStopperDims {
   /** Bore it is made for. */
@@ -36,7 +36,7 @@ export const boreStopper = {
   kind: 'boreStopper',
   sizedBy: 'tee',
   sizes: teeSizes,
-  dims: (size): BoreStopperDims => {
+  dims: onceASize((size: TeeSize): BoreStopperDims => {
     const { freeMm, rubberMm, screw } = made[size];
     return {
       boreM: pipes[size].idM,
@@ -51,7 +51,7 @@ export const boreStopper = {
       nutM: mm(5),
       belowTopM: mm(rubberMm + 2 + 2 + 5),
     };
-  },
+  }),
   sources: {
     boreM: ASSUMED,
     freeOdM: ASSUMED,

@@ -20,27 +20,27 @@ export interface IsolationValveDims {
 
 const fromBall: Source = 'computed: gas volumes divided by the bore area';
 
+const radius = rigJoint.boreM / 2;
+const halfBore = mm(76.7) / 2;
+const dims: IsolationValveDims = {
+  boreM: rigJoint.boreM,
+  heightM: mm(190),
+  ballCentreM: mm(95),
+  ballRadiusM: Math.sqrt(radius * radius + halfBore * halfBore),
+  ballBoreLengthM: 2 * halfBore,
+  bodyOdM: mm(136),
+  handleLengthM: mm(260),
+  belowBallM3: 0.26e-3,
+  ballM3: 0.35e-3,
+  aboveBallM3: 0.26e-3,
+};
+
 /** Full-port quarter-turn ball valve. Bore lengths follow from the net volumes 0.26, 0.35 and 0.26 L. */
 export const isolationValve = {
   kind: 'isolationValve',
   sizedBy: 'one',
   sizes: ['one'],
-  dims: (): IsolationValveDims => {
-    const radius = rigJoint.boreM / 2;
-    const halfBore = mm(76.7) / 2;
-    return {
-      boreM: rigJoint.boreM,
-      heightM: mm(190),
-      ballCentreM: mm(95),
-      ballRadiusM: Math.sqrt(radius * radius + halfBore * halfBore),
-      ballBoreLengthM: 2 * halfBore,
-      bodyOdM: mm(136),
-      handleLengthM: mm(260),
-      belowBallM3: 0.26e-3,
-      ballM3: 0.35e-3,
-      aboveBallM3: 0.26e-3,
-    };
-  },
+  dims: (): IsolationValveDims => dims,
   sources: {
     boreM: ASSUMED,
     heightM: ASSUMED,

@@ -1,6 +1,6 @@
 import { mm, teeSizes, type TeeSize } from '../sizes.ts';
 import { ASSUMED } from '../source.ts';
-import type { PieceEntry } from '../piece.ts';
+import { onceASize, type PieceEntry } from '../piece.ts';
 
 export interface SeatRingDims {
   readonly rubberIdM: number;
@@ -21,13 +21,13 @@ export const seatRing = {
   kind: 'seatRing',
   sizedBy: 'tee',
   sizes: teeSizes,
-  dims: (size): SeatRingDims => ({
+  dims: onceASize((size: TeeSize): SeatRingDims => ({
     rubberIdM: mm(rubber[size][0]),
     rubberOdM: mm(rubber[size][1]),
     rubberThickM: mm(2),
     plateOdM: mm(91.6),
     plateThickM: mm(9),
-  }),
+  })),
   sources: {
     rubberIdM: ASSUMED,
     rubberOdM: ASSUMED,

@@ -3,7 +3,7 @@ import { taperThreads } from '../npt.ts';
 import { pipes } from '../pipe.ts';
 import { teeSizes, type TeeSize } from '../sizes.ts';
 import { ASSUMED, B163, B1201 } from '../source.ts';
-import type { PieceEntry } from '../piece.ts';
+import { onceASize, type PieceEntry } from '../piece.ts';
 
 export interface ServiceTeeDims {
   /** Branch axis to boss. */
@@ -24,7 +24,7 @@ export const serviceTee = {
   kind: 'serviceTee',
   sizedBy: 'tee',
   sizes: teeSizes,
-  dims: (size: TeeSize): ServiceTeeDims => {
+  dims: onceASize((size: TeeSize): ServiceTeeDims => {
     const t = streetTees[size];
     return {
       axisToBossM: t.centreToFaceM,
@@ -37,7 +37,7 @@ export const serviceTee = {
       lowerBoreLengthM: t.centreToMaleEndM - t.portIdM / 2,
       maleOdM: taperThreads[size].e0M + 0.8 * taperThreads[size].pitchM,
     };
-  },
+  }),
   sources: {
     axisToBossM: B163,
     axisToMaleEndM: B163,
