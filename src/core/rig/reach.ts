@@ -154,6 +154,8 @@ export function tipFloor(rig: RigState): {
     }
     if (load === 'keeper' || load === 'plug')
       return { zM: threadSeat(rig, load).biteTipZM + lift, meets: load };
+    if (load === null && rig.stopper.at === 'fallen')
+      return { zM: geometry.portUndersideZM - rig.stopper.belowPortM, meets: 'stopper' };
     if (load === 'stopper') return { zM: geometry.teeMaleEndZM - 0.05, meets: 'bore' };
     if (holder && load === null) {
       if (rig.stopper.at === 'set')

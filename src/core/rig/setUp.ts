@@ -24,6 +24,7 @@ export function setUp(job: Job): RigState {
     site: {
       done: {},
       cleaned: { boss: false, pipe: false, coupling: false, bore: false, closingPlug: false },
+      oiledAtS: {},
       marks: {},
       zeroed: { main: false, second: false, head: false },
       detectorBumped: false,

@@ -1,5 +1,5 @@
 import type { Defects, Job, KitKind, StackedKind } from './job.ts';
-import type { CleanPlace, DetectorPlace, GaugeName, MarkPlace, SiteTask } from './actions.ts';
+import type { CleanPlace, DetectorPlace, GaugeName, MarkPlace, OilPlace, SiteTask } from './actions.ts';
 
 /**
  * The rig: every piece, where it is and in what condition. Plain data, one branch a piece; an illegal condition
@@ -50,6 +50,8 @@ export interface SiteState {
   /** Time each task was last done; absent means not done. */
   readonly done: Readonly<Partial<Record<SiteTask, number>>>;
   readonly cleaned: Readonly<Record<CleanPlace, boolean>>;
+  /** When penetrating oil last went on each thread, s. */
+  readonly oiledAtS: Readonly<Partial<Record<OilPlace, number>>>;
   readonly marks: Readonly<Partial<Record<MarkPlace, number>>>;
   readonly zeroed: Readonly<Record<GaugeName, boolean>>;
   readonly detectorBumped: boolean;
@@ -153,8 +155,11 @@ export interface RodState {
 
 export interface StopperState {
   readonly piece: string | null;
-  /** `set`: squeezed in the bore or lying where it was left; `lost`: fallen into the main. */
-  readonly at: 'board' | 'holder' | 'set' | 'lost';
+  /**
+   * `set`: squeezed in the bore or lying where it was left; `fallen`: let go, and lying across the port or on the ball;
+   * `lost`: fallen into the main.
+   */
+  readonly at: 'board' | 'holder' | 'set' | 'fallen' | 'lost';
   /** Upper washer below the port's underside, m (negative: above it). */
   readonly belowPortM: number;
   /** Squeeze torque reached, N·m, before relaxation. */

@@ -1,6 +1,8 @@
 import { circleM2, thrustN } from '../physics/index.ts';
 import { constants, taperThreads } from '../catalogue/index.ts';
 import type { FactBody } from './facts.ts';
+import { hashNoise } from '../units/index.ts';
+import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
 
 /** A part thrown with more than this ends the exercise as it would end the job: about 100 lbf (assumed). */
@@ -16,6 +18,23 @@ export function freeThrustN(rig: RigState, differencePa: number): number {
 /** Thrust on the underside of a piece of the stack as it comes off, N. */
 export function stackThrustN(gaugePa: number): number {
   return thrustN(Math.max(0, gaugePa), circleM2(constants.rigBoreM.value));
+}
+
+/** Share of loose stoppers that catch across the port instead of going on into the main (assumed: an even chance). */
+const CATCHES_SHARE = 0.5;
+
+/** A loose stopper goes down the tee: it hangs across the port, or is gone into the main. Chance by seed and time. */
+export function fallThrough(rig: RigState, sense: Sense): { rig: RigState; facts: readonly FactBody[] } {
+  const drawn = (1 + hashNoise(sense.seed, 'stopper.falls', Math.floor(sense.atS))) / 2;
+  if (rig.tee.at === 'coupling' && drawn < CATCHES_SHARE) {
+    const stopper = { ...rig.stopper, at: 'fallen', belowPortM: 0, torqueNm: 0, squeezeTurns: 0 } as const;
+    return { rig: { ...rig, stopper }, facts: [{ fact: 'stopper.dropped', into: 'tee' }] };
+  }
+  const id = rig.stopper.piece;
+  const kit: RigState['kit'] =
+    id === null ? rig.kit : { ...rig.kit, [id]: { ...rig.kit[id], where: 'lost' } };
+  const stopper = { ...rig.stopper, at: 'lost', belowPortM: 0, torqueNm: 0, squeezeTurns: 0 } as const;
+  return { rig: { ...rig, kit, stopper }, facts: [{ fact: 'stopper.dropped', into: 'main' }] };
 }
 
 /** Ends the run when a part is thrown hard enough to hurt; the facts keep their numbers either way. */

@@ -1,6 +1,6 @@
 import { constants } from '../catalogue/index.ts';
 import { advanceDetector, advanceExcavation, oxygenFraction } from '../physics/index.ts';
-import type { Job } from '../rig/index.ts';
+import type { Job, RigState } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
 import type { HoleAir } from './types.ts';
 
@@ -26,20 +26,17 @@ export interface IntoHole {
 const FAINT_OXYGEN = 0.1;
 export const FAINT_S = 60;
 
+/** What a blower on the ground brings to the bottom of the hole, m³/s (assumed: a small trunked fan, 200 cfm). */
+const BLOWER_M3_PER_S = 0.094;
+
 /** The hole's air and its detector after a time of steady inflow; the alarm stays as it was (the run turns it). */
-export function advanceAir(
-  air: HoleAir,
-  job: Job,
-  into: IntoHole,
-  durationS: number,
-  manned: boolean,
-): HoleAir {
-  const { site, system } = job;
+export function advanceAir(air: HoleAir, rig: RigState, into: IntoHole, durationS: number): HoleAir {
+  const { site, system } = rig.job;
   const { box } = advanceExcavation(
     {
       volumeM3: site.holeVolumeM3,
       gasFraction: air.gasFraction,
-      freshAirM3PerS: site.freshAirM3PerS,
+      freshAirM3PerS: site.freshAirM3PerS + (rig.site.done.ventilate === undefined ? 0 : BLOWER_M3_PER_S),
       mixingFactor: c.holeMixingFactor.value,
       temperatureK: system.temperatureK,
       pressureAbsPa: ATM_PA,
@@ -65,7 +62,7 @@ export function advanceAir(
     overAlarmS: [over(0), over(1)],
     alarm: air.alarm,
     lowOxygenS:
-      manned && oxygenFraction(gasFraction, c.airOxygenFraction.value) < FAINT_OXYGEN
+      rig.site.inHole && oxygenFraction(gasFraction, c.airOxygenFraction.value) < FAINT_OXYGEN
         ? air.lowOxygenS + durationS
         : 0,
   };

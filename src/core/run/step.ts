@@ -43,7 +43,7 @@ const BLOW_OVER_KG_PER_S = 1e-4;
 function takeStep(run: RunState, step: Step): Pending {
   const durationS = step.endS - run.gas.atS;
   const into = intoHole(run, step);
-  const air = advanceAir(run.air, run.scenario.job, into, durationS, run.rig.site.inHole);
+  const air = advanceAir(run.air, run.rig, into, durationS);
   const view = viewGas(run.network, step.contents, step.endS);
   return { step, view, air, into, crossing: null };
 }

@@ -61,10 +61,7 @@ export function refit(run: RunState, rig: RigState, atS: number): RunState {
     rig,
     network,
     gas: { atS, airMol, gasMol, stepS: firstStepS(ready(network), atS, next) },
-    air:
-      spilledGas > 0
-        ? advanceAir(run.air, rig.job, { airMol: spilledAir, gasMol: spilledGas }, 0, rig.site.inHole)
-        : run.air,
+    air: spilledGas > 0 ? advanceAir(run.air, rig, { airMol: spilledAir, gasMol: spilledGas }, 0) : run.air,
     ledger: {
       ...run.ledger,
       toHoleMol: run.ledger.toHoleMol + spilledGas,

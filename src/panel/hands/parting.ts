@@ -11,6 +11,7 @@ export const plugRows: Rows = ({ run, units, holdBack }) => {
   return [
     { name: tell('row.plug.back'), asks: 'holdBack', feels, offers: turnOffers(fineTurns, -1, turn) },
     { name: tell('row.plug.in'), offers: turnOffers(fineTurns, 1, turn) },
+    { name: tell('row.oil'), offers: [{ name: tell('do.oil'), action: { kind: 'oil.apply', at: 'plug' } }] },
   ];
 };
 
@@ -39,6 +40,7 @@ export const teeRows: Rows = ({ run, units, holdBack }) => {
     { name: tell('row.ring'), offers: [{ name: tell('do.tryRing'), action: { kind: 'gaugeRing.try' } }] },
     { name: tell('row.tee.back'), asks: 'holdBack', feels, offers: turnOffers(fineTurns, -1, turn) },
     { name: tell('row.tee.in'), offers: turnOffers(fineTurns, 1, turn) },
+    { name: tell('row.oil'), offers: [{ name: tell('do.oil'), action: { kind: 'oil.apply', at: 'tee' } }] },
   ];
 };
 

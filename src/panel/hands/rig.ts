@@ -85,6 +85,7 @@ export const bleedRows: Rows = ({ run }) => [
       { name: tell('do.crack'), action: { kind: 'bleed.turn', angleRad: 0.2 } },
       { name: tell('do.open'), action: { kind: 'bleed.turn', angleRad: Math.PI / 2 } },
       { name: tell('do.shut'), action: { kind: 'bleed.turn', angleRad: -Math.PI / 2 } },
+      { name: tell('do.clearBleed'), action: { kind: 'bleed.clear' } },
     ],
   },
   {

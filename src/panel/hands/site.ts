@@ -6,7 +6,7 @@ import type { Row, Rows } from './offer.ts';
 const groups: readonly (readonly [WordKey, readonly SiteTask[]])[] = [
   ['row.order', ['readOrder', 'permit', 'callGasControl', 'findShutoff', 'secondPerson']],
   ['row.customer', ['traceAtMain', 'traceAtMeter', 'shutCustomer', 'tagCustomer', 'checkFarFeed']],
-  ['row.hole', ['ignitionCleared', 'extinguisher', 'barricade', 'ladder', 'shoring']],
+  ['row.hole', ['ignitionCleared', 'extinguisher', 'barricade', 'ladder', 'shoring', 'ventilate']],
   ['row.later', ['bringRig', 'bringSpares', 'supportPipe', 'coat', 'cover']],
 ];
 

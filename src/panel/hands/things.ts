@@ -32,7 +32,7 @@ function thing(
 
 /** In the order of the list on the screen. */
 export const things: readonly Thing[] = [
-  thing('kit', 'thing.kit', 'cluster.work', none, ['piece.inspect', 'piece.reject']),
+  thing('kit', 'thing.kit', 'cluster.work', none, ['piece.inspect', 'piece.clean', 'piece.reject']),
   thing('site', 'thing.site', 'cluster.work', siteRows, ['site.do']),
   thing('record', 'thing.record', 'cluster.work', none, ['record.write']),
   thing('stop', 'thing.stop', 'cluster.work', stopRows, ['refer', 'main.isolate', 'leaveHole', 'finish']),
@@ -72,8 +72,8 @@ export const things: readonly Thing[] = [
     ['rod.hold', 'rod.move', 'rod.turn', 'rod.fit', 'rod.load'],
     ['rodBarrel', 'socket', 'stopperHolder', 'magnet'],
   ),
-  thing('bleed', 'thing.bleed', 'cluster.rig', bleedRows, ['bleed.turn', 'hose.lead']),
-  thing('plug', 'thing.plug', 'cluster.bore', plugRows, ['plug.turn']),
+  thing('bleed', 'thing.bleed', 'cluster.rig', bleedRows, ['bleed.turn', 'bleed.clear', 'hose.lead']),
+  thing('plug', 'thing.plug', 'cluster.bore', plugRows, ['plug.turn', 'oil.apply']),
   thing(
     'stopper',
     'thing.stopper',

@@ -30,6 +30,7 @@ const loads: ReadonlySet<KitKind> = new Set(['boreStopper', 'keeperPlug', 'closi
 export function pieceOffers(piece: KitPiece, rig: RigState, holdBack: boolean): PieceOffer[] {
   const offers: PieceOffer[] = [
     { name: tell('kit.inspect'), action: { kind: 'piece.inspect', piece: piece.id } },
+    { name: tell('kit.clean'), action: { kind: 'piece.clean', piece: piece.id } },
     { name: tell('kit.reject'), action: { kind: 'piece.reject', piece: piece.id } },
   ];
   if (placed.has(piece.kind)) {

@@ -182,7 +182,7 @@ export function rodTurns(rig: RigState, stand: Stand): number {
 export function stopperZM(rig: RigState, stand: Stand): number | null {
   if (rig.stopper.piece === null) return null;
   if (rig.stopper.at === 'holder') return stand.tipZM;
-  if (rig.stopper.at !== 'set') return null;
+  if (rig.stopper.at !== 'set' && rig.stopper.at !== 'fallen') return null;
   const lift = rig.tee.at === 'coupling' ? teeLiftM(rig, stand) : 0;
   if (rig.tee.at === 'rod') {
     const tee = teePlace(rig, stand);

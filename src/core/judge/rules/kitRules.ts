@@ -56,12 +56,20 @@ const unfit: Rule = ({ facts, job }) =>
   used(facts).flatMap(({ piece, atS }): Draft[] => {
     const entry = job.kit.find((k) => k.id === piece);
     const lies = entry?.trueSize !== undefined && entry.trueSize !== entry.stamped;
-    const flaws = Object.keys(entry?.defects ?? {}).length + (lies ? 1 : 0);
+    const left = Object.keys(entry?.defects ?? {}).filter((flaw) => !wipedOff(facts, piece, flaw, atS));
+    const flaws = left.length + (lies ? 1 : 0);
     if (flaws === 0) return [];
     const looked = facts.some((f) => f.fact === 'piece.inspected' && f.piece === piece && f.atS <= atS);
     const numbers = { flaws, looked: looked ? 1 : 0 };
     return [{ id: 'unfitUsed', atS, points: 5, numbers, items: [piece], causes: [`piece.${piece}`] }];
   });
+
+/** Grit, oil or debris that was wiped off the piece before it went on is no flaw any more. */
+function wipedOff(facts: readonly Fact[], piece: string, flaw: string, beforeS: number): boolean {
+  return facts.some(
+    (f) => f.fact === 'piece.cleaned' && f.piece === piece && f.cameOff.includes(flaw) && f.atS <= beforeS,
+  );
+}
 
 const uninspected: Rule = ({ facts }) => {
   const blind = used(facts).filter(

@@ -3,6 +3,7 @@ import type { Sense } from '../sense.ts';
 import type { RigState } from '../state.ts';
 import { endingActs } from './ending.ts';
 import type { Act, Acts, Outcome } from './outcome.ts';
+import { mendingActs } from './mending.ts';
 import { pieceActs } from './pieces.ts';
 import { rodActs } from './rod.ts';
 import { seatActs } from './seat.ts';
@@ -14,6 +15,7 @@ const acts: Acts<ActionKind> = {
   ...siteActs,
   ...workpieceActs,
   ...pieceActs,
+  ...mendingActs,
   ...seatActs,
   ...valveActs,
   ...rodActs,

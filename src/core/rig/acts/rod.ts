@@ -5,7 +5,8 @@ import type { Hindrance } from '../hindrance.ts';
 import { OPEN_RAD } from '../actions.ts';
 import { hasValve } from '../network.ts';
 import { barrelOn, rodGland } from '../rodFree.ts';
-import { ballUpTravelM, tipFloor, travelForTip } from '../reach.ts';
+import { ballUpTravelM, elevations, geometryOf, tipFloor, travelForTip } from '../reach.ts';
+import { fallThrough } from '../strikes.ts';
 import { stopperHoldsN } from '../stopping.ts';
 import type { RigState, RodLoad } from '../state.ts';
 import type { Sense } from '../sense.ts';
@@ -99,7 +100,7 @@ function loadWith(rig: RigState, id: string): Outcome {
   switch (piece.kind) {
     case 'boreStopper':
       if (tip !== 'stopperHolder') return 'wrongTip';
-      if (rig.stopper.at === 'holder' || rig.stopper.at === 'set') return 'occupied';
+      if (['holder', 'set', 'fallen'].includes(rig.stopper.at)) return 'occupied';
       return did(
         {
           ...on,
@@ -170,7 +171,7 @@ function lower(rig: RigState, lengthM: number, sense: Sense): Outcome {
     return why;
   const travelM = tidy(Math.max(rig.rod.travelM, Math.min(limit, rig.rod.travelM + lengthM)));
   const moved = withDepth({ ...rig, rod: { ...rig.rod, travelM, resting: false } });
-  if (jerksOff(rig, travelM - rig.rod.travelM)) return dropStopper(moved, travelM, feltN(sense));
+  if (jerksOff(rig, travelM - rig.rod.travelM)) return dropStopper(moved, travelM, sense);
   const facts: FactBody[] = [{ fact: 'rod.moved', travelM, feltN: feltN(sense) }];
   if (travelM < floorTravel - 1e-9 || !socketFits(rig, floor.meets)) return did(moved, ...facts);
   return engage(moved, floor.meets, facts);
@@ -184,26 +185,26 @@ function jerksOff(rig: RigState, byM: number): boolean {
   return rig.kit[rig.rod.tip].defects.weakDetent === true && byM > JERK_M;
 }
 
-/** Not yet squeezed it is slimmer than the bore: through the tee and into the main. */
-function dropStopper(rig: RigState, travelM: number, felt: number): Outcome {
-  const id = rig.stopper.piece;
-  const lost = id === null ? rig : withPiece(rig, id, { where: 'lost' });
-  return did(
-    {
-      ...lost,
-      stopper: { ...rig.stopper, at: 'lost', belowPortM: 0, squeezeTurns: 0 },
-      rod: { ...rig.rod, load: null, engaged: null },
-    },
-    { fact: 'rod.moved', travelM, feltN: felt },
-    { fact: 'stopper.dropped', into: 'main' },
-  );
+/** Not yet squeezed it is slimmer than the bore: it lies on the shut ball, hangs across the port, or is in the main. */
+function dropStopper(rig: RigState, travelM: number, sense: Sense): Outcome {
+  const moved: FactBody = { fact: 'rod.moved', travelM, feltN: feltN(sense) };
+  const empty = { ...rig, rod: { ...rig.rod, load: null, engaged: null } };
+  const ballZM =
+    hasValve(rig) && rig.valve.openRad < OPEN_RAD ? (elevations(rig)?.ballClearZM ?? null) : null;
+  if (ballZM === null) {
+    const fallen = fallThrough(empty, sense);
+    return did(fallen.rig, moved, ...fallen.facts);
+  }
+  const belowPortM = geometryOf(rig.job).portUndersideZM - ballZM;
+  const stopper = { ...rig.stopper, at: 'fallen', belowPortM, squeezeTurns: 0 } as const;
+  return did({ ...empty, stopper }, moved, { fact: 'stopper.dropped', into: 'valve' });
 }
 
 /** A square head takes only a socket of its own size; the holder takes only the stopper's stem. */
 function socketFits(rig: RigState, meets: string): boolean {
   const tip = rig.rod.tip === null ? null : rig.kit[rig.rod.tip];
   if (tip === null) return false;
-  if (meets === 'stopper') return tip.kind === 'stopperHolder';
+  if (meets === 'stopper') return tip.kind === (rig.stopper.at === 'fallen' ? 'magnet' : 'stopperHolder');
   if (['plug', 'keeper', 'closing', 'tee'].includes(meets)) {
     return tip.kind === 'socket' && tip.trueSize === rig.job.workpiece.teeSize;
   }
@@ -211,6 +212,14 @@ function socketFits(rig: RigState, meets: string): boolean {
 }
 
 function engage(rig: RigState, meets: string, facts: FactBody[]): Outcome {
+  if (meets === 'stopper' && rig.stopper.at === 'fallen') {
+    // its washers are steel: it hangs on the magnet and comes up with it
+    const hangs = { ...rig, stopper: { ...rig.stopper, at: 'holder' as const } };
+    return did({ ...hangs, rod: { ...rig.rod, load: 'stopper' } }, ...facts, {
+      fact: 'rod.engaged',
+      with: meets,
+    });
+  }
   const engaged = meets as RodLoad;
   facts.push({ fact: 'rod.engaged', with: meets });
   return did({ ...rig, rod: { ...rig.rod, engaged, turns: 0 } }, ...facts);

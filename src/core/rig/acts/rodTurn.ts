@@ -1,5 +1,6 @@
 import { constants } from '../../catalogue/index.ts';
 import type { FactBody } from '../facts.ts';
+import { biteNm } from '../oil.ts';
 import { handTightTurns, madeUpTurns, threadSeat, travelForTip } from '../reach.ts';
 import type { RigState } from '../state.ts';
 import { crossedTightestTurns, crossedTorqueNm } from '../threads.ts';
@@ -34,8 +35,8 @@ export function turnRod(rig: RigState, turns: number, sense: Sense): Outcome {
 }
 
 function turnPlugByRod(rig: RigState, turns: number, sense: Sense): Outcome {
-  const biteNm = rig.plug.broken ? snuggedNm(rig) : rig.job.workpiece.plugBreakNm;
-  if (turns < 0 && biteNm > LIMIT_NM) return 'tooTight';
+  const holdsNm = rig.plug.broken ? snuggedNm(rig) : biteNm(rig, 'plug', sense.atS);
+  if (turns < 0 && holdsNm > LIMIT_NM) return 'tooTight';
   const outcome = turnPlug(rig, turns, sense, true);
   return typeof outcome === 'string' ? outcome : followThread(outcome);
 }
@@ -98,7 +99,8 @@ function makeUpKeeper(rig: RigState, turns: number): Outcome {
 function backOff(rig: RigState, turns: number, sense: Sense): Outcome {
   const keeperNm = rig.keeper.engagedTurns > handTightTurns(rig.job) ? rig.keeper.torqueNm : 3;
   const turnsBack = tidy(rig.tee.turnsBack - turns);
-  const teeNm = rig.branch.cut === 'through' ? teeTorqueNm(rig, rig.tee.turnsBack, !rig.tee.broken) : 1e4;
+  const teeNm =
+    rig.branch.cut === 'through' ? teeTorqueNm(rig, rig.tee.turnsBack, !rig.tee.broken, sense.atS) : 1e4;
   if (Math.min(keeperNm, teeNm) > LIMIT_NM) return 'tooTight';
   if (teeNm <= keeperNm) {
     const moved: RigState = { ...rig, tee: { ...rig.tee, turnsBack, broken: true } };
@@ -191,6 +193,8 @@ function turnTeeBack(rig: RigState, turns: number): Outcome {
   };
   return followThread({
     rig: back,
-    facts: [{ fact: 'tee.turned', turnsBack, torqueNm: teeTorqueNm(back, turnsBack, false), heldBack: true }],
+    facts: [
+      { fact: 'tee.turned', turnsBack, torqueNm: teeTorqueNm(back, turnsBack, false, 0), heldBack: true },
+    ],
   });
 }

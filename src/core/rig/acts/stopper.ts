@@ -21,7 +21,8 @@ const TILT_AT_PORT_RAD = 0.2;
 /** The inner rod turned: squeezes (clockwise) or slackens the stopper on the holder. */
 export function innerTurn(rig: RigState, turns: number, sense: Sense): Outcome {
   if (!barrelOn(rig)) return 'needsBarrel';
-  const latched = rig.rod.load === 'stopper' || rig.rod.engaged === 'stopper';
+  const onHolder = rig.rod.tip !== null && rig.kit[rig.rod.tip].kind === 'stopperHolder';
+  const latched = onHolder && (rig.rod.load === 'stopper' || rig.rod.engaged === 'stopper');
   const size = stopperSize(rig);
   if (!latched || size === null) return 'needsLoad';
   const squeezeTurns = tidy(Math.max(0, rig.stopper.squeezeTurns + turns));

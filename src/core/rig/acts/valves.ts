@@ -1,4 +1,6 @@
 import { constants } from '../../catalogue/index.ts';
+import { OPEN_RAD } from '../actions.ts';
+import { fallThrough } from '../strikes.ts';
 import { hasValve, topIs } from '../network.ts';
 import { ballObstructed } from '../reach.ts';
 import type { RigState } from '../state.ts';
@@ -7,6 +9,8 @@ import { rodGland, rodLoose } from '../rodFree.ts';
 import { did, tidy, type Acts } from './outcome.ts';
 
 const QUARTER_RAD = Math.PI / 2;
+/** A fallen stopper this far above the port lies on the ball, m. */
+const ON_BALL_M = -0.05;
 
 /** Isolation valve, vent, pump and bleed. */
 export const valveActs: Acts<'valve.turn' | 'vent.turn' | 'pump.stroke' | 'bleed.turn'> = {
@@ -22,6 +26,10 @@ export const valveActs: Acts<'valve.turn' | 'vent.turn' | 'pump.stroke' | 'bleed
       differenceGaugePa: chamberPa - sense.gaugePa('above'),
     } as const;
     const opened: RigState = { ...rig, valve: { openRad } };
+    if (openRad >= OPEN_RAD && rig.stopper.at === 'fallen' && rig.stopper.belowPortM < ON_BALL_M) {
+      const fallen = fallThrough(opened, sense);
+      return did(fallen.rig, turned, ...fallen.facts);
+    }
     // a rod nobody holds that neither flies nor sinks: worth saying, it teaches where the balance lies
     const balanced =
       openRad > rig.valve.openRad && rodLoose(rig) && rodVerdict(rodGland, chamberPa) === 'still';

@@ -9,6 +9,7 @@ import { makeUpTorqueNm } from '../../physics/index.ts';
 import type { FactBody } from '../facts.ts';
 import { handTightTurns, madeUpTurns, streetTeeSwept } from '../reach.ts';
 import { hasValve, teeInside, topPiece } from '../network.ts';
+import { biteNm } from '../oil.ts';
 import { OPEN_RAD } from '../actions.ts';
 import type { Sense } from '../sense.ts';
 import type { RigState } from '../state.ts';
@@ -119,7 +120,7 @@ export function turnPlug(rig: RigState, turns: number, sense: Sense, holdBack: b
   const { plug } = rig;
   const turnsBack = tidy(plug.turnsBack - turns);
   const breaking = !plug.broken && turns < 0;
-  if (breaking && rig.job.workpiece.plugBreakNm > WRENCH_LIMIT_NM) {
+  if (breaking && biteNm(rig, 'plug', sense.atS) > WRENCH_LIMIT_NM) {
     // felt and told: a plug that no wrench moves is a reason to refer back
     return did(rig, {
       fact: 'plug.turned',
@@ -128,7 +129,7 @@ export function turnPlug(rig: RigState, turns: number, sense: Sense, holdBack: b
       sinceMark: 0,
     });
   }
-  const torqueNm = breaking ? rig.job.workpiece.plugBreakNm : snugNm(turnsBack);
+  const torqueNm = breaking ? biteNm(rig, 'plug', sense.atS) : snugNm(turnsBack);
   if (turnsBack < -0.5) return 'tooTight' as const;
   const strained =
     !holdBack && torqueNm > rig.job.workpiece.teeBreakNm && rig.branch.cut === 'through'
@@ -185,7 +186,7 @@ export function turnTee(rig: RigState, turns: number, holdBack: boolean, sense: 
   const turnsBack = tidy(tee.turnsBack - turns);
   if (turnsBack < -0.3) return 'tooTight' as const;
   const breaking = !tee.broken && turns < 0;
-  if (breaking && rig.job.workpiece.teeBreakNm > WRENCH_LIMIT_NM) {
+  if (breaking && biteNm(rig, 'tee', sense.atS) > WRENCH_LIMIT_NM) {
     return did(rig, {
       fact: 'tee.turned',
       turnsBack: tee.turnsBack,
@@ -193,16 +194,15 @@ export function turnTee(rig: RigState, turns: number, holdBack: boolean, sense: 
       heldBack: holdBack,
     });
   }
-  const torqueNm = teeTorqueNm(rig, turnsBack, breaking);
+  const torqueNm = teeTorqueNm(rig, turnsBack, breaking, sense.atS);
   const moved: RigState = { ...rig, tee: { ...tee, turnsBack, broken: tee.broken || turns < 0 } };
   const facts: FactBody[] = [{ fact: 'tee.turned', turnsBack, torqueNm, heldBack: holdBack }];
   return turnsBack >= madeUpTurns(rig.job) ? freeTee(moved, facts, sense) : did(moved, ...facts);
 }
 
 /** What it takes to turn the tee now, N·m. */
-export function teeTorqueNm(rig: RigState, turnsBack: number, breaking: boolean): number {
-  if (breaking) return rig.job.workpiece.teeBreakNm;
-  return snugNm(turnsBack);
+export function teeTorqueNm(rig: RigState, turnsBack: number, breaking: boolean, atS: number): number {
+  return breaking ? biteNm(rig, 'tee', atS) : snugNm(turnsBack);
 }
 
 /** An old thread once broken: it runs easily until it is back where it stood, and snugs from there, N·m. */

@@ -46,6 +46,10 @@ export const actions: Catalogue['actions'] = {
     button: (a) => `Leak fluid on the ${places.leakPlaces[a.at]}, watch ${duration(a.watchS)}`,
     done: (a) => `Put leak fluid on the ${places.leakPlaces[a.at]} and watched ${duration(a.watchS)}.`,
   },
+  'oil.apply': {
+    button: (a) => `Penetrating oil on the thread of the ${oiled[a.at]}`,
+    done: (a) => `Put penetrating oil on the thread of the ${oiled[a.at]}.`,
+  },
   mark: {
     button: (a) => `Make the ${places.markPlaces[a.at]}`,
     done: (a) => `Made the ${places.markPlaces[a.at]}.`,
@@ -57,6 +61,10 @@ export const actions: Catalogue['actions'] = {
   'piece.reject': {
     button: (a, s) => `Set ${s.thePiece(a.piece)} aside as doubtful`,
     done: (a, s) => `Set ${s.thePiece(a.piece)} aside as doubtful.`,
+  },
+  'piece.clean': {
+    button: (a, s) => `Wipe ${s.thePiece(a.piece)} clean`,
+    done: (a, s) => `Wiped ${s.thePiece(a.piece)} clean.`,
   },
   'piece.place': {
     button: (a, s) => `Put on ${s.thePiece(a.piece)}${withHold(a.holdBack)}`,
@@ -93,6 +101,10 @@ export const actions: Catalogue['actions'] = {
   'bleed.turn': {
     button: (a) => `Turn the bleed cock ${degrees(Math.abs(a.angleRad))} ${opening(a.angleRad)}`,
     done: (a) => `Turned the bleed cock ${degrees(Math.abs(a.angleRad))} ${opening(a.angleRad)}.`,
+  },
+  'bleed.clear': {
+    button: () => 'Put a wire through the bleed cock',
+    done: () => 'Put a wire through the bleed cock.',
   },
   'hose.lead': {
     button: (a) => `Lead the bleed hose to end ${outlet(a.outlet)}`,
@@ -210,6 +222,8 @@ function opening(change: number): string {
 function outlet(where: 'inHole' | 'away'): string {
   return where === 'away' ? 'away, downwind and above grade' : 'in the hole';
 }
+
+const oiled = { plug: 'top plug', tee: 'tee' } as const;
 
 const cuts = {
   pilot: { button: 'Open a pilot hole at the cut', done: 'Opened a pilot hole at the cut.' },

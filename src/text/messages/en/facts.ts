@@ -38,6 +38,14 @@ export const facts: Catalogue['facts'] = {
     f.heard ? `Gas can be heard, about ${decibels(f.levelDb)}.` : 'Nothing can be heard above the street.',
   measured: (f, s) => `${capital(places.measures[f.what])}: ${s.units.length(f.readingM)}.`,
   cleaned: (f) => `The ${nameOf(places.cleanPlaces, f.at)} is bare, sound metal to look at.`,
+  oiled: (f) =>
+    `Oil is soaking into the thread of the ${f.at === 'plug' ? 'top plug' : 'tee'}; it needs time.`,
+  'piece.cleaned': (f, s) =>
+    f.cameOff.length === 0
+      ? `${capital(s.thePiece(f.piece))} was wiped; it was clean.`
+      : `${capital(s.thePiece(f.piece))} is clean; gone: ${found(f.cameOff)}.`,
+  'bleed.cleared': (f) =>
+    f.cameOut ? 'Debris came out of the bleed; it is free now.' : 'The wire went through the bleed freely.',
   marked: (f) => `The ${nameOf(places.markPlaces, f.at)} is made.`,
   'leak.looked': (f) =>
     `Leak fluid on the ${places.leakPlaces[f.at]} for ${duration(f.watchS)}: ${places.bubbles[f.bubbles]}.`,

@@ -43,6 +43,10 @@ export const siteTasks: Catalogue['siteTasks'] = {
     done: 'Second person at the hole: one on the rod, one on valve and bleed.',
   },
   supportPipe: { button: 'Support the pipe at the cut', done: 'Pipe supported on both sides of the cut.' },
+  ventilate: {
+    button: 'Set a blower to ventilate the hole',
+    done: 'Blower set on the ground, its trunk to the bottom of the hole.',
+  },
   coat: { button: 'Make the coating good', done: 'Coating made good.' },
   cover: { button: 'Cover and make the ground safe', done: 'Hole covered and ground made safe.' },
 };

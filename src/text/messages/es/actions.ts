@@ -46,6 +46,10 @@ export const actions: Catalogue['actions'] = {
     button: (a) => `Líquido detector en ${places.theLeak[a.at]}, observar ${duration(a.watchS)}`,
     done: (a) => `Se puso líquido detector en ${places.theLeak[a.at]} y se observó ${duration(a.watchS)}.`,
   },
+  'oil.apply': {
+    button: (a) => `Aceite penetrante en la rosca ${oiled[a.at]}`,
+    done: (a) => `Se puso aceite penetrante en la rosca ${oiled[a.at]}.`,
+  },
   mark: {
     button: (a) => `Hacer ${places.theMark[a.at]}`,
     done: (a) => `Se hizo ${places.theMark[a.at]}.`,
@@ -57,6 +61,10 @@ export const actions: Catalogue['actions'] = {
   'piece.reject': {
     button: (a, s) => `Apartar ${s.thePiece(a.piece)} por duda`,
     done: (a, s) => `Se apartó ${s.thePiece(a.piece)} por duda.`,
+  },
+  'piece.clean': {
+    button: (a, s) => `Limpiar con un trapo ${s.thePiece(a.piece)}`,
+    done: (a, s) => `Se limpió con un trapo ${s.thePiece(a.piece)}.`,
   },
   'piece.place': {
     button: (a, s) => `Montar ${s.thePiece(a.piece)}${withHold(a.holdBack)}`,
@@ -94,6 +102,10 @@ export const actions: Catalogue['actions'] = {
   'bleed.turn': {
     button: (a) => `Girar la llave de desfogue ${degrees(Math.abs(a.angleRad))}, ${opening(a.angleRad)}`,
     done: (a) => `Se giró la llave de desfogue ${degrees(Math.abs(a.angleRad))}, ${opening(a.angleRad)}.`,
+  },
+  'bleed.clear': {
+    button: () => 'Pasar un alambre por la llave de desfogue',
+    done: () => 'Se pasó un alambre por la llave de desfogue.',
   },
   'hose.lead': {
     button: (a) => `Llevar la manguera de desfogue ${outlet(a.outlet)}`,
@@ -210,6 +222,8 @@ function rodWay(lengthM: number): string {
 function outlet(where: 'inHole' | 'away'): string {
   return where === 'away' ? 'afuera, a favor del viento y sobre el suelo' : 'a la excavación';
 }
+
+const oiled = { plug: 'del tapón superior', tee: 'de la te' } as const;
 
 const cuts = {
   pilot: {

@@ -38,6 +38,16 @@ export const facts: Catalogue['facts'] = {
     f.heard ? `Se oye gas, unos ${decibels(f.levelDb)}.` : 'No se oye nada por encima de la calle.',
   measured: (f, s) => `${capital(places.measures[f.what])}: ${s.units.length(f.readingM)}.`,
   cleaned: (f) => `${capital(nameOf(places.cleanPlaces, f.at))}: metal desnudo y sano a la vista.`,
+  oiled: (f) =>
+    `El aceite penetra en la rosca ${f.at === 'plug' ? 'del tapón superior' : 'de la te'}; hay que darle tiempo.`,
+  'piece.cleaned': (f, s) =>
+    f.cameOff.length === 0
+      ? `${capital(s.thePiece(f.piece))}: se limpió, y no había nada.`
+      : `${capital(s.thePiece(f.piece))}, limpio; salió: ${found(f.cameOff)}.`,
+  'bleed.cleared': (f) =>
+    f.cameOut
+      ? 'Salió suciedad del desfogue; ya está libre.'
+      : 'El alambre pasó por el desfogue sin tropezar.',
   marked: (f) => `Hecha ${nameOf(places.theMark, f.at)}.`,
   'leak.looked': (f) =>
     `Líquido detector en ${places.theLeak[f.at]} durante ${duration(f.watchS)}: ${places.bubbles[f.bubbles]}.`,

@@ -56,6 +56,10 @@ export const siteTasks: Catalogue['siteTasks'] = {
     button: 'Apoyar el tubo junto al corte',
     done: 'Tubo apoyado a ambos lados del corte.',
   },
+  ventilate: {
+    button: 'Poner un ventilador para airear la excavación',
+    done: 'Ventilador puesto arriba, con la manga hasta el fondo de la excavación.',
+  },
   coat: { button: 'Reparar el revestimiento', done: 'Revestimiento reparado.' },
   cover: {
     button: 'Tapar y dejar el terreno seguro',
