@@ -1,25 +1,25 @@
 import { readFileSync } from 'node:fs';
-import { judge, type Assessment } from '../core/judge/index.ts';
-import { ENGINE, parseRecord, type RunRecord } from '../core/run/index.ts';
+import { reassess, type Reassessed } from '../core/review/index.ts';
+import type { Assessment } from '../core/judge/index.ts';
+import { sayPlace } from '../text/index.ts';
 import { reasonOf } from './io.ts';
 
 /** What is said of one file: how far it may be believed and, where it can be played again, its assessment. */
-export type JudgedFile =
-  | ({ readonly file: string; readonly integrity: Integrity; readonly firstBad?: number } & Assessment)
-  | {
-      readonly file: string;
-      readonly integrity: Integrity;
-      readonly firstBad?: number;
-      readonly says: string;
-    }
-  | { readonly file: string; readonly integrity: 'unusable'; readonly says: string };
+export type JudgedFile = { readonly file: string } & Told;
 
-type Integrity = 'same' | 'differs' | 'altered';
+type Told =
+  | (Standing & Assessment)
+  | (Standing & { readonly says: string })
+  | { readonly integrity: 'unusable'; readonly says: string };
 
-/**
- * Judges one run file by playing it again. `firstBad` is the entry, counted from 0, at which the hash chain breaks.
- * Never throws: a file that cannot be used says why.
- */
+interface Standing {
+  readonly integrity: 'same' | 'differs' | 'altered';
+  /** Place of the first thing that was changed, and the entry, counted from 0, from which nothing can be relied on. */
+  readonly where?: string;
+  readonly firstBad?: number;
+}
+
+/** Judges one run file by playing it again. Never throws: a file that cannot be used says why. */
 export function judgeFile(file: string): JudgedFile {
   let bytes: Uint8Array;
   try {
@@ -27,34 +27,18 @@ export function judgeFile(file: string): JudgedFile {
   } catch (error) {
     return { file, integrity: 'unusable', says: `It cannot be read (${reasonOf(error)}).` };
   }
-  const parsed = parseRecord(bytes);
-  if (parsed.state === 'unusable') {
-    const { where, says } = parsed.problem;
-    return { file, integrity: 'unusable', says: where === '' ? says : `${where}: ${says}` };
-  }
-  if (parsed.state === 'altered') {
-    const { firstBad } = parsed;
-    return { file, integrity: 'altered', firstBad, ...played(parsed.record) };
-  }
-  const { record } = parsed;
-  if (record.engine !== ENGINE) {
-    return {
-      file,
-      integrity: 'differs',
-      says: `Made by another engine (${record.engine}): not judged again.`,
-    };
-  }
-  const result = played(record);
-  const same = 'digest' in result && result.digest === record.endDigest;
-  return { file, integrity: same ? 'same' : 'differs', ...result };
+  return { file, ...told(reassess(bytes)) };
 }
 
-function played(record: RunRecord): Assessment | { readonly says: string } {
-  try {
-    return judge(record.scenario, record);
-  } catch (error) {
-    return { says: `It cannot be played again: ${reasonOf(error)}.` };
-  }
+function told({ integrity, firstBad, record, assessment }: Reassessed): Told {
+  if (integrity === 'damaged' || record === null)
+    return { integrity: 'unusable', says: firstBad === null ? '' : sayPlace(firstBad) };
+  if (integrity === 'differs')
+    return { integrity, says: `Made by another engine (${record.engine}): not judged again.` };
+  const entry = firstBad?.entry ?? (firstBad?.where === 'scenario' ? 0 : record.entries.length);
+  const standing = firstBad === null ? { integrity } : { integrity, where: firstBad.where, firstBad: entry };
+  if (assessment !== null) return { ...standing, ...assessment };
+  return { ...standing, says: firstBad === null ? '' : sayPlace(firstBad) };
 }
 
 /** Good: believed, and passed. */

@@ -9,3 +9,4 @@ export * from './twin/index.ts';
 export type { Catalogue, FindingWords, HoldPointWords, Speech, StageWords } from './catalogue.ts';
 export { english } from './messages/en/index.ts';
 export { capital, listed } from './sentence.ts';
+export * from './review/index.ts';

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parseScenario, type Scenario } from '../../src/core/scenario/index.ts';
-import { chainOf, ENGINE, integrity, parseRecord } from '../../src/core/run/record.ts';
+import { chainOf } from '../../src/core/run/chain.ts';
+import { ENGINE, integrity, parseRecord } from '../../src/core/run/record.ts';
 import { begin, recordText, type RunRecord } from '../../src/core/run/index.ts';
 import { digestOfText } from '../../src/core/run/digest.ts';
 
@@ -58,15 +59,15 @@ describe('an exercise of version 1', () => {
 describe('a run made on an exercise of version 1', () => {
   const entries = [{ atS: 3, action: { kind: 'site.do', task: 'readOrder' } }] as const;
   const older = { engine: 'stillmain 0.2.0', scenario: first() };
-  const file = {
+  const unsealed = {
     format: 'stillmain-run',
     version: 1,
     ...older,
     entries,
-    chain: chainOf(older.engine, older.scenario, entries),
     endDigest: digestOfText('end'),
     endS: 10,
-  };
+  } as const;
+  const file = { ...unsealed, chain: chainOf(unsealed) };
   const text = recordText(file as unknown as RunRecord);
 
   it('is still believed by its own chain, and shown with the exercise brought up to date', () => {

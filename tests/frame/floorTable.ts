@@ -63,6 +63,11 @@ const coreFloors: Record<string, Floor> = {
     parts: schema,
   },
 };
+// What an assessor does with judged runs. simple-statistics: means, variances and the line through attempts.
+coreFloors['core/review'] = {
+  from: { ...everything('core/units', 'core/scenario', 'core/run', 'core/judge'), 'core/rig': 'words' },
+  parts: [...schema, '@valibot/to-json-schema', ...hashing, 'simple-statistics'],
+};
 coreFloors['core/prove'] = { from: everything(...Object.keys(coreFloors)), parts: [...schema, ...hashing] };
 
 const coreNames = Object.keys(coreFloors);

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { chainOf, ENGINE, parseRecord, RECORD_BYTES_MOST, recordText } from '../../src/core/run/record.ts';
+import { chainOf } from '../../src/core/run/chain.ts';
+import { ENGINE, parseRecord, RECORD_BYTES_MOST, recordText } from '../../src/core/run/record.ts';
 import { canonicalText, digestOfText, digestOfValue } from '../../src/core/run/digest.ts';
 import type { RecordEntry, RunRecord } from '../../src/core/run/index.ts';
 import { exercise } from '../scenario/exercise.ts';
@@ -10,16 +11,22 @@ const entries: RecordEntry[] = [
   { atS: 20, action: { kind: 'valve.turn', angleRad: -1.5 } },
   { atS: 24.5, action: { kind: 'record.write', field: 'crew', value: 'two – “yard”' } },
 ];
-const record = (): RunRecord => ({
-  format: 'stillmain-run',
-  version: 1,
-  engine: ENGINE,
-  scenario: exercise(),
-  entries,
-  chain: chainOf(ENGINE, exercise(), entries),
-  endDigest: digestOfText('end'),
-  endS: 30,
+const sealed = (unsealed: Omit<RunRecord, 'chain'>): RunRecord => ({
+  ...unsealed,
+  chain: chainOf(unsealed),
 });
+const record = (changes: Partial<RunRecord> = {}): RunRecord =>
+  sealed({
+    format: 'stillmain-run',
+    version: 2,
+    engine: ENGINE,
+    scenario: exercise(),
+    by: { person: 'Trainee 001', attempt: 1, begunAt: '2026-11-02T08:00:00Z' },
+    entries,
+    endDigest: digestOfText('end'),
+    endS: 30,
+    ...changes,
+  });
 const says = (text: string | Uint8Array): string => {
   const parsed = parseRecord(text);
   return parsed.state === 'unusable' ? parsed.problem.says : parsed.state;
@@ -80,7 +87,38 @@ describe('a run file', () => {
   it('notices another exercise put under the same actions', () => {
     const other = exercise();
     const parsed = parseRecord(recordText({ ...record(), scenario: { ...other, cutScore: 10 } }));
-    expect(parsed.state === 'altered' && parsed.firstBad).toBe(0);
+    expect(parsed.state === 'altered' && [parsed.where, parsed.firstBad]).toEqual(['scenario', 0]);
+  });
+
+  it('notices another person put over the same actions, or another end', () => {
+    const by = { person: 'Trainee 002', attempt: 1, begunAt: '2026-11-02T08:00:00Z' };
+    for (const changed of [{ by }, { by: undefined }, { endS: 31 }, { endDigest: digestOfText('fin') }]) {
+      const parsed = parseRecord(recordText({ ...record(), ...changed }));
+      expect(parsed.state === 'altered' && [parsed.where, parsed.firstBad]).toEqual(['end', 3]);
+    }
+  });
+
+  it('tells a changed link from a changed action', () => {
+    const { chain } = record();
+    const parsed = parseRecord(recordText({ ...record(), chain: chain.with(2, digestOfText('link')) }));
+    expect(parsed.state === 'altered' && parsed.where).toBe('chain[2]');
+  });
+
+  it('of the first version is read as it was written, by the chain that it had', () => {
+    const old = sealed({
+      format: 'stillmain-run',
+      version: 1,
+      engine: 'stillmain 0.2.0',
+      scenario: exercise(),
+      entries,
+      endDigest: digestOfText('end'),
+      endS: 30,
+    });
+    expect(old.chain).toHaveLength(entries.length);
+    expect(parseRecord(recordText(old))).toEqual({ state: 'sound', record: old });
+    const text = recordText(old).replace('"angleRad":-1.5', '"angleRad":-1.4');
+    const parsed = parseRecord(text);
+    expect(parsed.state === 'altered' && [parsed.where, parsed.firstBad]).toEqual(['entries[1]', 1]);
   });
 
   it('is refused when it is not its own canonical form', () => {
@@ -107,9 +145,7 @@ describe('a run file', () => {
 
   it('is refused when the clock runs backwards', () => {
     const back = [entries[0], { ...entries[1], atS: 30 }, entries[2]];
-    const parsed = parseRecord(
-      recordText({ ...record(), entries: back, chain: chainOf(ENGINE, exercise(), back) }),
-    );
+    const parsed = parseRecord(recordText(record({ entries: back })));
     expect(parsed.state === 'unusable' && parsed.problem.where).toBe('entries[2].atS');
   });
 });

@@ -19,11 +19,13 @@ export function assess(run: JudgedRun): RunAssessment {
   const headings = tally(findings, scenario.weights);
   const score = hundredths(Object.values(headings).reduce((sum, heading) => sum + heading.got, 0));
   const critical = findings.some((finding) => finding.critical);
-  const passed = score >= scenario.cutScore && endedAsIntended(judged);
+  const asIntended = endedAsIntended(judged);
+  const passed = score >= scenario.cutScore && asIntended;
   return {
     verdict: critical ? 'critical' : passed ? 'pass' : 'fail',
     ending: endingOf(judged),
     intendedEnding: scenario.intendedEnding,
+    endedAsIntended: asIntended,
     score,
     headings,
     findings,

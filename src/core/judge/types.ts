@@ -29,6 +29,8 @@ export interface Assessment {
   readonly verdict: 'pass' | 'fail' | 'critical';
   readonly ending: 'complete' | 'referred' | 'isolated' | 'hurt' | 'none';
   readonly intendedEnding: 'complete' | 'referred' | 'isolated';
+  /** Ended as intended, and a stop for a reason that was seen. */
+  readonly endedAsIntended: boolean;
   readonly score: number;
   readonly headings: Readonly<Record<Heading, { readonly got: number; readonly of: number }>>;
   readonly findings: readonly Finding[];

@@ -18,6 +18,11 @@ export function digestOfText(text: string): string {
   return bytesToHex(sha256(utf8ToBytes(text)));
 }
 
+/** SHA-256 of bytes, 64 hex digits. */
+export function digestOfBytes(bytes: Uint8Array): string {
+  return bytesToHex(sha256(bytes));
+}
+
 /** SHA-256 of a value's canonical text, 64 hex digits. */
 export function digestOfValue(value: unknown): string {
   return digestOfText(canonicalText(value));

@@ -1,10 +1,11 @@
 export * from './types.ts';
 export * from './readings.types.ts';
 export * from './record.ts';
+export * from './chain.ts';
 export * from './digest.ts';
-export { begin } from './begin.ts';
+export { begin, PreludeRefused } from './begin.ts';
 export { givenBy, preludeProblem, type Given } from './prelude.ts';
 export { advance } from './advance.ts';
 export { attempt, could } from './attempt.ts';
 export { read, trueFlows, truePressures } from './read.ts';
-export { replay } from './replay.ts';
+export { replay, ReplayRefused } from './replay.ts';

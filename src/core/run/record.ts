@@ -9,8 +9,9 @@ import {
   type Scenario,
 } from '../scenario/index.ts';
 import { preludeProblem } from './prelude.ts';
-import { canonicalText, digestOf, digestOfText } from './digest.ts';
-import type { RecordEntry, RunRecord, RunState } from './types.ts';
+import { chainOf, firstBreak, type ChainBreak } from './chain.ts';
+import { canonicalText, digestOf } from './digest.ts';
+import type { RecordEntry, RunRecord, RunState, SaidOfRun } from './types.ts';
 
 /** The maker of a run: its laws and its numbers. A run of another engine is shown, never judged again. */
 export const ENGINE = 'stillmain 0.3.0';
@@ -22,14 +23,36 @@ export const RECORD_DEPTH_MOST = 24;
 const hex = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
 const clock = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(864000));
 
-/** A run as a file, entry by entry. What only the whole can show (chain, order, canonical form) `parseRecord` checks. */
+const line = v.pipe(v.string(), v.minLength(1), v.maxLength(120));
+
+/** Who performed a run, by their own word, and when: wall clock, ISO 8601 in UTC. */
+const performerSchema = v.strictObject({
+  person: line,
+  /** Counted from 1 for this person and exercise. */
+  attempt: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999)),
+  begunAt: v.nullable(v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{3})?Z$/))),
+});
+
+/** What the maker of the file said of the run. Shown where it cannot be judged again; never believed. */
+const saidSchema = v.strictObject({
+  verdict: v.picklist(['pass', 'fail', 'critical']),
+  ending: v.picklist(['complete', 'referred', 'isolated', 'hurt', 'none']),
+  score: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(100)),
+});
+
+/**
+ * A run as a file, entry by entry. What only the whole can show (chain, order, canonical form) `parseRecord` checks.
+ * Version 2 binds the whole of the record in its chain and may name who performed it; version 1 is read as it is.
+ */
 export const recordSchema = v.strictObject({
   format: v.literal('stillmain-run'),
-  version: v.literal(1),
+  version: v.picklist([1, 2]),
   engine: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
   scenario: scenarioSchema,
+  by: v.optional(performerSchema),
+  said: v.optional(saidSchema),
   entries: v.pipe(v.array(entrySchema), v.maxLength(50000)),
-  chain: v.pipe(v.array(hex), v.maxLength(50000)),
+  chain: v.pipe(v.array(hex), v.maxLength(50002)),
   endDigest: hex,
   endS: clock,
 });
@@ -42,34 +65,30 @@ export function recordJsonSchema(): object {
   return toJsonSchema(recordSchema, { target: 'draft-2020-12', ignoreActions: ['finite'] });
 }
 
-/** `altered`: the hash chain breaks at entry `firstBad` (counted from 0), so something was changed after sealing. */
+/** `altered`: the hash chain breaks at a place, so something was changed after sealing. */
 export type ParsedRecord =
   | { readonly state: 'sound'; readonly record: RunRecord }
-  | { readonly state: 'altered'; readonly record: RunRecord; readonly firstBad: number }
+  | ({ readonly state: 'altered'; readonly record: RunRecord } & ChainBreak)
   | { readonly state: 'unusable'; readonly problem: Problem };
-
-/** The hash chain of a run: one link an action, each over the link before it; the first hangs on engine and scenario. */
-export function chainOf(engine: string, scenario: unknown, entries: readonly RecordEntry[]): string[] {
-  let link = digestOfText(canonicalText({ engine, scenario }));
-  return entries.map((entry) => (link = digestOfText(link + canonicalText(entry))));
-}
 
 /** Closes a run into a record that can be written, sent and judged again. */
 export function sealRecord(
   scenario: Scenario,
   entries: readonly RecordEntry[],
   finalRun: RunState,
+  told: SaidOfRun = {},
 ): RunRecord {
-  return {
+  const unsealed = {
     format: 'stillmain-run',
-    version: 1,
+    version: 2,
     engine: ENGINE,
     scenario,
+    ...told,
     entries,
-    chain: chainOf(ENGINE, scenario, entries),
     endDigest: digestOf(finalRun),
     endS: finalRun.clockS,
-  };
+  } as const;
+  return { ...unsealed, chain: chainOf(unsealed) };
 }
 
 /** The record's one exact text. Its UTF-8 bytes are the file. */
@@ -89,23 +108,14 @@ export function parseRecord(input: string | Uint8Array): ParsedRecord {
     return { state: 'unusable', problem: { where: where === '' ? 'scenario' : `scenario.${where}`, says } };
   }
   const record: RunRecord = { ...shape.output, scenario: parsed.scenario };
-  const refused = record.engine === ENGINE ? preludeProblem(record.scenario) : null;
-  if (refused !== null) return unusable(refused.says, `scenario.${refused.where}`);
   const early = record.entries.findIndex((entry, i) => i > 0 && entry.atS < record.entries[i - 1].atS);
   if (early >= 0) return unusable('The action is earlier than the one before it.', `entries[${early}].atS`);
-  const firstBad = firstBadLink(record, shape.output.scenario);
-  return firstBad === null ? { state: 'sound', record } : { state: 'altered', record, firstBad };
-}
-
-/**
- * Entry (from 0) at which the record no longer agrees with its own hash chain, or null where it does throughout. The
- * chain hangs on the exercise as it was written when the run was made.
- */
-function firstBadLink(record: RunRecord, scenarioAsWritten: unknown): number | null {
-  const chain = chainOf(record.engine, scenarioAsWritten, record.entries);
-  const most = Math.max(chain.length, record.chain.length);
-  for (let i = 0; i < most; i += 1) if (chain[i] !== record.chain[i]) return i;
-  return null;
+  // The chain hangs on the exercise as it was written when the run was made.
+  const broken = firstBreak(shape.output);
+  if (broken !== null) return { state: 'altered', record, ...broken };
+  const refused = record.engine === ENGINE ? preludeProblem(record.scenario) : null;
+  if (refused !== null) return unusable(refused.says, `scenario.${refused.where}`);
+  return { state: 'sound', record };
 }
 
 /**
@@ -114,7 +124,7 @@ function firstBadLink(record: RunRecord, scenarioAsWritten: unknown): number | n
  */
 export function integrity(record: RunRecord, replayed: RunState): 'same' | 'differs' | 'altered' {
   if (record.engine !== ENGINE) return 'differs';
-  if (firstBadLink(record, record.scenario) !== null) return 'altered';
+  if (firstBreak(record) !== null) return 'altered';
   if (record.endS !== replayed.clockS) return 'differs';
   return digestOf(replayed) === record.endDigest ? 'same' : 'differs';
 }

@@ -5,7 +5,7 @@ import { begin } from './begin.ts';
 import type { RecordEntry, RunState } from './types.ts';
 
 /** An entry a record holds that the rig does not accept: the record is not of this scenario or engine. */
-class ReplayRefused extends Error {
+export class ReplayRefused extends Error {
   constructor(
     readonly index: number,
     readonly hindrance: string,

@@ -82,14 +82,34 @@ export interface RecordEntry {
   readonly action: Action;
 }
 
+/** Who performed a run, by their own word. */
+export interface Performer {
+  readonly person: string;
+  /** Counted from 1 for this person and exercise. */
+  readonly attempt: number;
+  /** Wall clock, ISO 8601 in UTC; null where it is not known. */
+  readonly begunAt: string | null;
+}
+
+/** What a record may say beside what the hands did: who it was, and how its maker judged it. Bound by the chain. */
+export interface SaidOfRun {
+  readonly by?: Performer;
+  /** Shown where the run cannot be judged again; never believed. */
+  readonly said?: {
+    readonly verdict: 'pass' | 'fail' | 'critical';
+    readonly ending: 'complete' | 'referred' | 'isolated' | 'hurt' | 'none';
+    readonly score: number;
+  };
+}
+
 /** A run as a file: canonical JSON, self-contained with its scenario. */
-export interface RunRecord {
+export interface RunRecord extends SaidOfRun {
   readonly format: 'stillmain-run';
-  readonly version: 1;
+  readonly version: 1 | 2;
   readonly engine: string;
   readonly scenario: Scenario;
   readonly entries: readonly RecordEntry[];
-  /** Hash chain, one link an action, hex. */
+  /** Hash chain, hex: see `chainOf`. */
   readonly chain: readonly string[];
   /** Digest of the whole state at the end, hex. */
   readonly endDigest: string;

@@ -1,0 +1,12 @@
+export * from './reassess.ts';
+export type { BadPlace, BadPlaceWhy } from './badPlace.ts';
+export type { Survived } from './salvage.ts';
+export * from './row.ts';
+export * from './opinion.ts';
+export * from './compare.ts';
+export * from './decision.ts';
+export * from './draft.ts';
+export { yearsAfter } from './days.ts';
+export * from './group/index.ts';
+export * from './export/csv.ts';
+export * from './export/xapi.ts';

@@ -1,0 +1,2 @@
+export { sayPlace, saySurvived } from './place.ts';
+export { reviewWords } from './words/index.ts';
