@@ -158,6 +158,7 @@ function addBench(program: Command, io: CommandIo): void {
   program
     .command('bench')
     .description('measure what the engine costs on this machine')
+    .option('--actions <n>', 'how many random actions', String(BENCH_SIZE.actions))
     .option('--openings <n>', 'how many random openings', String(BENCH_SIZE.openings))
     .option(
       '--patience <n>',
@@ -165,8 +166,12 @@ function addBench(program: Command, io: CommandIo): void {
       String(BENCH_SIZE.patience),
     )
     .option('--json', 'one JSON document on standard output')
-    .action((options: { openings: string; patience: string; json?: boolean }) => {
-      const size = { openings: countOf(options.openings), patience: countOf(options.patience) };
+    .action((options: { actions: string; openings: string; patience: string; json?: boolean }) => {
+      const size = {
+        actions: countOf(options.actions),
+        openings: countOf(options.openings),
+        patience: countOf(options.patience),
+      };
       const parsed = parseScenario(exerciseFile);
       if ('problems' in parsed) throw new Unusable('The shipped exercise cannot be read.');
       const report = bench(parsed.scenario, size, io.err);

@@ -179,10 +179,22 @@ describe('stillmain schema', () => {
 
 describe('stillmain bench', () => {
   it('measures the job, holds, blows, growth, length, random openings and other methods', async () => {
-    const { code, out } = await call('bench', '--openings', '300', '--patience', '20000', '--json');
+    const { code, out } = await call(
+      'bench',
+      '--actions',
+      '500',
+      '--openings',
+      '300',
+      '--patience',
+      '20000',
+      '--json',
+    );
     const told = JSON.parse(out) as BenchReport;
     expect(code).toBe(0);
-    expect(told.actions).toMatchObject({ n: 300, failures: 0 });
+    expect(told.actions).toMatchObject({ n: 500, failures: 0 });
+    expect(told.actions.tried).toBeGreaterThan(500);
+    expect(told.actions.maxSteps).toBeLessThanOrEqual(1000);
+    expect(told.openings).toMatchObject({ n: 300, failures: 0 });
     expect(told.fullJob.simulatedS).toBeGreaterThan(40 * 60);
     for (const cost of [told.fullJob.simPerCpuS, told.quietHold.simPerCpuS, told.blow.simPerCpuS])
       expect(cost).toBeGreaterThan(1000);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { blockMatrix, clearBlocks, factorBlocks, solveBlocks } from '../../src/core/physics/blockMatrix.ts';
 import { planElimination } from '../../src/core/physics/elimination.ts';
-import { Chance } from '../run/randomActions.ts';
+import { Chance } from '../../src/cli/bench/randomActions.ts';
 
 const rings = (cells: number): [Int32Array, Int32Array] => {
   const from = Int32Array.from({ length: cells }, (_, i) => i);

@@ -3,7 +3,7 @@ import { drive, steady } from '../../src/core/hands/index.ts';
 import type { Action, Hindrance } from '../../src/core/rig/index.ts';
 import { advance, attempt, replay, type RecordEntry, type RunState } from '../../src/core/run/index.ts';
 import type { Scenario } from '../../src/core/scenario/index.ts';
-import { Chance, drawAction } from './randomActions.ts';
+import { Chance, drawAction } from '../../src/cli/bench/randomActions.ts';
 
 /** The whole job by a steady hand, and the run right after each of its acts: places from which to go astray. */
 export interface SoundJob {

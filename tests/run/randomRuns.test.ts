@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { advance, digestOf, type RunState } from '../../src/core/run/index.ts';
 import { exercise } from '../scenario/exercise.ts';
-import { Chance } from './randomActions.ts';
+import { Chance } from '../../src/cli/bench/randomActions.ts';
 import { randomRun, wellDone } from './randomRuns.ts';
 
 const job = wellDone(exercise());

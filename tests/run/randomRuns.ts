@@ -2,7 +2,7 @@ import { drive, steady } from '../../src/core/hands/index.ts';
 import { advance, attempt, digestOf, type RunState } from '../../src/core/run/index.ts';
 import type { Action } from '../../src/core/rig/index.ts';
 import type { Scenario } from '../../src/core/scenario/index.ts';
-import { Chance, drawAction } from './randomActions.ts';
+import { Chance, drawAction } from '../../src/cli/bench/randomActions.ts';
 
 /** A job well done, with moments of it from which a slip can start. */
 export interface Job {

@@ -1,25 +1,11 @@
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
-import type * as Physics from '../../src/core/physics/index.ts';
+import { describe, expect, it } from 'vitest';
+import { solverSteps } from '../../src/core/physics/index.ts';
 import { actionSchema, type ActionKind } from '../../src/core/rig/index.ts';
 import { advance, attempt, begin, digestOf, replay, type RunState } from '../../src/core/run/index.ts';
 import { exercise } from '../scenario/exercise.ts';
-import { Chance, drawAction } from './randomActions.ts';
+import { Chance, drawAction } from '../../src/cli/bench/randomActions.ts';
 import { anyAstray, goAstray, soundJob, type Astray, type Step } from './moves.ts';
-
-/** Accepted steps of the solver since it was last set to nothing; the solver itself knows nothing of it. */
-const solver = vi.hoisted(() => ({ steps: 0 }));
-vi.mock('../../src/core/physics/index.ts', async (importOriginal) => {
-  const real = await importOriginal<typeof Physics>();
-  const counted =
-    <A extends readonly unknown[]>(stepping: (...args: A) => Physics.Step) =>
-    (...args: A): Physics.Step => {
-      const step = stepping(...args);
-      solver.steps += step.steps;
-      return step;
-    };
-  return { ...real, naturalStep: counted(real.naturalStep), stepTo: counted(real.stepTo) };
-});
 
 const job = soundJob(exercise());
 const START = begin(job.scenario);
@@ -77,10 +63,9 @@ interface Tally {
 /** Plays one way astray and throws on the first thing that may not be. */
 function play(astray: Astray, tally: Tally): void {
   let told = 0;
-  solver.steps = 0;
+  let before = solverSteps();
   const { run, entries } = goAstray(job, astray, (step) => {
-    const { steps } = solver;
-    solver.steps = 0;
+    const steps = solverSteps() - before;
     const wrong = faults(step, steps);
     wrong.push(...oddNumbers(step.after.facts.slice(told), 'facts'));
     told = step.after.facts.length;
@@ -97,7 +82,7 @@ function play(astray: Astray, tally: Tally): void {
     tally.worstClosure = Math.max(tally.worstClosure, step.after.closure);
     tally.worstBooks = Math.max(tally.worstBooks, bookError(step.after));
     expect(wrong).toEqual([]);
-    solver.steps = 0;
+    before = solverSteps();
   });
   const again = replay(job.scenario, entries, undefined, run.clockS);
   expect(digestOf(again)).toBe(digestOf(run));

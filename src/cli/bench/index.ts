@@ -13,6 +13,7 @@ import type { Scenario } from '../../core/scenario/index.ts';
 import { ATM_PA } from '../../core/units/index.ts';
 import { leastMs, tenth, whole } from './cpu.ts';
 import { PATIENCE } from './explicit.ts';
+import { measureActions, type ActionsReport } from './measureActions.ts';
 import { measureGrowth, type Growth } from './growth.ts';
 import { measureLengths, type Length } from './length.ts';
 import { measureStiff, type Stiff } from './measureStiff.ts';
@@ -22,13 +23,9 @@ export interface BenchReport {
   readonly fullJob: { readonly ms: number; readonly simulatedS: number; readonly simPerCpuS: number };
   readonly quietHold: { readonly simPerCpuS: number };
   readonly blow: { readonly simPerCpuS: number };
-  readonly actions: {
-    readonly n: number;
-    readonly failures: number;
-    readonly maxSteps: number;
-    readonly ms: number;
-    readonly worstClosure: number;
-  };
+  /** Random actions on the real run, and random openings of the bare solver. */
+  readonly actions: ActionsReport;
+  readonly openings: Omit<ActionsReport, 'tried'>;
   readonly growth: readonly Growth[];
   readonly length: readonly Length[];
   readonly rhs: readonly Stiff[];
@@ -37,14 +34,17 @@ export interface BenchReport {
 }
 
 const REPLAYS = 20;
+const SEED = 20517;
 /** How much is tried. */
 export interface BenchSize {
+  /** Random actions. */
+  readonly actions: number;
   /** Random openings. */
   readonly openings: number;
   /** Evaluations after which an explicit method gives up. */
   readonly patience: number;
 }
-export const BENCH_SIZE: BenchSize = { openings: 100_000, patience: PATIENCE };
+export const BENCH_SIZE: BenchSize = { actions: 100_000, openings: 100_000, patience: PATIENCE };
 const HOLD_S = 600;
 const HOLDS = 60;
 const BLOW_S = 120;
@@ -55,7 +55,7 @@ const BLOW_S = 120;
  */
 export function bench(
   scenario: Scenario,
-  { openings, patience }: BenchSize,
+  { actions: acts, openings, patience }: BenchSize,
   told: (what: string) => void,
 ): BenchReport {
   told('The whole job …');
@@ -71,6 +71,8 @@ export function bench(
   const growth = measureGrowth();
   told('Ten minutes to eight hours …');
   const length = measureLengths(proof);
+  told(`${acts} random actions …`);
+  const actions = measureActions(scenario, acts, SEED);
   told(`${openings} random openings …`);
   let opened = openAtRandom(1, 1);
   const openedMs = leastMs(1, () => {
@@ -87,7 +89,8 @@ export function bench(
     },
     quietHold: { simPerCpuS: whole(quietHold) },
     blow: { simPerCpuS: whole(blow) },
-    actions: { n: count, failures, maxSteps, ms: whole(openedMs), worstClosure },
+    actions,
+    openings: { n: count, failures, maxSteps, ms: whole(openedMs), worstClosure },
     growth,
     length,
     rhs,

@@ -4,12 +4,13 @@ import type { Stiff } from './measureStiff.ts';
 
 /** The report as lines for a person. */
 export function wordBench(report: BenchReport): string {
-  const { fullJob, quietHold, blow, actions } = report;
+  const { fullJob, quietHold, blow, actions, openings } = report;
   return [
     `Whole job: ${fullJob.ms} ms for ${fullJob.simulatedS} s of simulated time (${fullJob.simPerCpuS} per processor second)`,
     `Quiet hold of ten minutes: ${quietHold.simPerCpuS} simulated seconds per processor second`,
     `Open blow: ${blow.simPerCpuS} simulated seconds per processor second`,
-    `Random openings: ${actions.n} in ${actions.ms} ms, ${actions.failures} failures, at most ${actions.maxSteps} steps, mass closes to ${actions.worstClosure.toExponential(1)}`,
+    `Random actions on a run: ${actions.n} done of ${actions.tried} tried in ${trial(actions)}`,
+    `Random openings: ${openings.n} in ${trial(openings)}`,
     ...report.growth.map(({ cells, usPerStep }) => `${cells} cells: ${usPerStep} µs a step`),
     ...report.length.map(
       ({ simulatedS, ms }) =>
@@ -17,6 +18,10 @@ export function wordBench(report: BenchReport): string {
     ),
     ...wordStiff(report),
   ].join('\n');
+}
+
+function trial({ ms, failures, maxSteps, worstClosure }: BenchReport['openings']): string {
+  return `${ms} ms, ${failures} failures, at most ${maxSteps} steps, mass closes to ${worstClosure.toExponential(1)}`;
 }
 
 /** The stiff cases, one line each: evaluations of the right-hand side at equal error. */

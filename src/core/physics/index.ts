@@ -2,7 +2,7 @@
 export * from './network.ts';
 export { compile, type CompiledNetwork } from './compile.ts';
 export { fillMol, gasFractions, linkFlows, linkRates, pressuresAbsPa } from './contents.ts';
-export { firstStepS, naturalStep, stepTo } from './solver.ts';
+export { firstStepS, naturalStep, solverSteps, stepTo } from './solver.ts';
 export {
   criticalRatio,
   exactNozzlePsi,

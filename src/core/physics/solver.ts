@@ -15,6 +15,13 @@ const GROWTH = 6;
 const SHRINK = 0.15;
 const CAUTION = 0.85;
 
+let stepsTaken = 0;
+
+/** Accepted steps of the solver since the module was loaded: for measures; no law knows of it. */
+export function solverSteps(): number {
+  return stepsTaken;
+}
+
 /**
  * One accepted adaptive step from startS: the natural grain of the run. It depends on the network, the contents and
  * the proposed stepS alone, so that time may be cut anywhere. It is never longer than maxStepS.
@@ -143,6 +150,7 @@ function acceptStep(
       }
       if (keepPositive(net, forced)) {
         const grown = error > 0 ? CAUTION / cbrtPortable(error) : GROWTH;
+        stepsTaken += 1;
         const nextStepS = hS * Math.max(SHRINK, Math.min(refused ? 1 : GROWTH, grown));
         return { hS, nextStepS, evaluations };
       }

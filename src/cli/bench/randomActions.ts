@@ -12,8 +12,8 @@ import {
   siteTasks,
   type Action,
   type ActionKind,
-} from '../../src/core/rig/index.ts';
-import { drawUniform, seedGenerator, type Generator } from '../../src/core/units/index.ts';
+} from '../../core/rig/index.ts';
+import { drawUniform, seedGenerator, type Generator } from '../../core/units/index.ts';
 
 /** A seeded source of chance that remembers where it is. The same seed draws the same in every engine. */
 export class Chance {
