@@ -42,12 +42,18 @@ const stops: readonly (readonly [string, (scenario: Mutable) => void, ReferReaso
 const jobs: readonly (readonly [string, (scenario: Mutable) => void])[] = [
   ['a main at 20 psig', (scenario) => setMain(scenario, 20)],
   ['a main at 55 psig', (scenario) => setMain(scenario, 55)],
+  ['a main at 8 psig, by the manometer', lowMain],
   ['an NPS 3 main, with cradle blocks', smallMain],
 ];
 
 function setMain(scenario: Mutable, pressurePsig: number): void {
   scenario.job.system.mainPressureGaugePa = pressurePsig * PSI_PA;
   scenario.job.system.orderPressureGaugePa = pressurePsig * PSI_PA;
+}
+
+function lowMain(scenario: Mutable): void {
+  setMain(scenario, 8);
+  scenario.limits.expectedHissS = 4.7;
 }
 
 function smallMain(scenario: Mutable): void {

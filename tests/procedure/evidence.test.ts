@@ -125,7 +125,8 @@ const cases: readonly (readonly [HoldPointId, string, Edit, readonly string[]])[
 describe('the evidence of a hold point', () => {
   it.each(holdPointIds.map((id) => [id]))('%s is whole when a steady crew signs it, item for item', (id) => {
     const { met, items } = evidence(id, upTo(id), limits, job);
-    expect(items.map((one) => one.id)).toEqual(evidenceItemIds[id]);
+    // the manometer is asked for on a main under 10 psig alone: tests/hands/lowMain.test.ts
+    expect(items.map((one) => one.id)).toEqual(evidenceItemIds[id].filter((item) => item !== 'manometer'));
     expect(items.filter((one) => !one.met)).toEqual([]);
     expect(met).toBe(true);
     for (const { numbers } of items)

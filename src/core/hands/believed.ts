@@ -12,7 +12,11 @@ export function believed(action: Action, order: Order, view: View): readonly Fel
   switch (action.kind) {
     case 'gauge.read': {
       const readingGaugePa =
-        action.gauge === 'head' ? (view.readings.headGaugePa ?? 0) : order.orderPressureGaugePa;
+        action.gauge === 'manometer'
+          ? 0
+          : action.gauge === 'head'
+            ? (view.readings.headGaugePa ?? 0)
+            : order.orderPressureGaugePa;
       return [{ atS, fact: 'gauge.read', gauge: action.gauge, readingGaugePa, zeroed: true, under: nowhere }];
     }
     case 'leakFluid.apply':

@@ -45,7 +45,8 @@ const referredFor = (judged: Case, ...reasons: ReferReason[]): boolean => {
 const placed = (judged: Case, kind: string): number | null =>
   indexOf(judged, (f) => f.fact === 'piece.placed' && kindOf(judged.job, f.piece) === kind);
 
-const mainRead = (f: Fact): boolean => f.fact === 'gauge.read' && f.gauge !== 'head';
+const mainRead = (f: Fact): boolean =>
+  f.fact === 'gauge.read' && (f.gauge === 'main' || f.gauge === 'second');
 
 const conditions: readonly Condition[] = [
   condition({
@@ -125,7 +126,7 @@ const conditions: readonly Condition[] = [
     noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'site.done' && f.task === 'checkFarFeed'),
     answered: (judged) =>
       referredFor(judged, 'stopFails', 'wrongService') || begunOrNull(judged, 'H7') === null,
-    causes: () => ['H4.noPuff', 'H1.supply'],
+    causes: () => ['H4.noPuff', 'H4.manometer', 'H1.supply'],
   }),
   condition({
     id: 'valvePassing',

@@ -44,7 +44,10 @@ function saw(judged: Case, reason: ReferReason): boolean {
   switch (reason) {
     case 'pressureAboveRating':
       return facts.some(
-        (f) => f.fact === 'gauge.read' && f.gauge !== 'head' && f.readingGaugePa > ratingGaugePa,
+        (f) =>
+          f.fact === 'gauge.read' &&
+          (f.gauge === 'main' || f.gauge === 'second') &&
+          f.readingGaugePa > ratingGaugePa,
       );
     case 'bossBeyondUse':
       return facts.some((f) => f.fact === 'looked' && f.saw.face === 'beyondUse');

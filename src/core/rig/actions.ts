@@ -51,7 +51,8 @@ export type LeakPlace = (typeof leakPlaces)[number];
 export const measures = ['stackHeight', 'seatToBoss', 'bossToPort', 'tipOffset'] as const;
 export type Measure = (typeof measures)[number];
 
-export const gauges = ['main', 'second', 'head'] as const;
+/** Two gauges on the main, the test head's own, and a water column on the bleed for pressures too low for them. */
+export const gauges = ['main', 'second', 'head', 'manometer'] as const;
 export type GaugeName = (typeof gauges)[number];
 /** A ball turned less than this is shut as far as a crew can tell, rad (5°). */
 export const SHUT_RAD = 0.0873;

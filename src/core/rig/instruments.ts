@@ -16,7 +16,8 @@ const CLASS_SHARE = 0.4;
 const ZERO_ERROR_PA = psi(2);
 
 /**
- * What a gauge shows, Pa gauge, beside the truth; null for the head gauge while no test head is on. A pure function
+ * What a gauge shows, Pa gauge, beside the truth; null for the head gauge while no test head
+ * is on, and for the manometer while nothing with a bleed is. A pure function
  * of rig, seed and truth: class error is one number a gauge, and the eye reads to a quarter division.
  */
 export function gaugeReading(
@@ -24,6 +25,7 @@ export function gaugeReading(
   gauge: GaugeName,
   sense: Sense,
 ): { readingGaugePa: number; trueGaugePa: number } | null {
+  if (gauge === 'manometer') return manometerReading(rig, sense);
   const head = rig.stack.find((p) => p.kind === 'testHead');
   if (gauge === 'head' && head === undefined) return null;
   const trueGaugePa = gauge === 'head' ? sense.gaugePa('above') : mainGaugePa(rig, sense);
@@ -39,6 +41,21 @@ export function gaugeReading(
     defects.gaugeStuckPa ??
     trueGaugePa + classError * Math.max(0, span) + zero + (defects.gaugeOffsetPa ?? 0);
   return { readingGaugePa: Math.max(0, stepped(shown, c.gaugeReadPa.value)), trueGaugePa };
+}
+
+/**
+ * A water column on the bleed, which tells what no dial does on a main under 10 psig. Its zero is where the water stands;
+ * past its range the water is blown out and it shows no more than that.
+ */
+function manometerReading(
+  rig: RigState,
+  sense: Sense,
+): { readingGaugePa: number; trueGaugePa: number } | null {
+  const top = topPiece(rig);
+  if (top === null || rig.kit[top].kind === 'valveCap') return null;
+  const trueGaugePa = sense.gaugePa('above');
+  const shown = stepped(Math.min(trueGaugePa, c.manometerRangePa.value), c.manometerReadPa.value);
+  return { readingGaugePa: Math.max(0, shown), trueGaugePa };
 }
 
 function stepped(value: number, step: number): number {

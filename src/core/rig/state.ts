@@ -53,7 +53,8 @@ export interface SiteState {
   /** When penetrating oil last went on each thread, s. */
   readonly oiledAtS: Readonly<Partial<Record<OilPlace, number>>>;
   readonly marks: Readonly<Partial<Record<MarkPlace, number>>>;
-  readonly zeroed: Readonly<Record<GaugeName, boolean>>;
+  /** Gauges found at rest on zero; a gauge not named was not looked at. */
+  readonly zeroed: Readonly<Partial<Record<GaugeName, boolean>>>;
   readonly detectorBumped: boolean;
   readonly detectorAt: DetectorPlace;
   readonly bonded: { readonly tee: boolean; readonly service: boolean };

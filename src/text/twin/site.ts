@@ -10,10 +10,13 @@ export function siteLines({ rig }: RunState, readings: Readings, { units }: Spee
   const zero = (checked: boolean) => (checked ? '' : say('twin.zeroUnchecked'));
   const word = (clamped: boolean) => say(clamped ? 'twin.on' : 'twin.off');
   const lines = [
-    say('twin.mainGauge', { reading: units.pressure(readings.mainGaugePa), zero: zero(site.zeroed.main) }),
+    say('twin.mainGauge', {
+      reading: units.pressure(readings.mainGaugePa),
+      zero: zero(site.zeroed.main === true),
+    }),
     say('twin.secondGauge', {
       reading: units.pressure(readings.secondGaugePa),
-      zero: zero(site.zeroed.second),
+      zero: zero(site.zeroed.second === true),
     }),
     say('twin.detector', {
       where: words().detectorPlaces[site.detectorAt],

@@ -6,6 +6,11 @@ export const senseConstants = {
   gaugeDivisionPa: assumed([6894.757, 'Pa', 3447, 13790], 'one division of the test gauge, 1 psi'),
   gaugeReadPa: assumed([1723.69, 'Pa', 862, 3447], 'what an eye tells apart on it, a quarter psi'),
   gaugeClassFraction: assumed([0.01, '-', 0.005, 0.02], 'accuracy class, share of range'),
+  manometerRangePa: assumed([14945, 'Pa', 7473, 22418], 'water column of the manometer, 60 in'),
+  manometerReadPa: assumed(
+    [24.9, 'Pa', 12.5, 62],
+    'what an eye tells apart on it, a tenth of an inch of water',
+  ),
   detectorLagS: assumed([8, 's', 5, 15], 'time constant of the gas detector'),
   detectorStepLel: assumed([0.01, '-', 0.01, 0.01], 'least step of the detector, 1 % LEL'),
   alarmLowLel: published(

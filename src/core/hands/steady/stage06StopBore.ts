@@ -1,5 +1,6 @@
+import { LOW_MAIN_PA } from '../../procedure/index.ts';
 import type { Measure } from '../../rig/index.ts';
-import { act, lastOf, pick, StopWork, takeOff, wait, type Crew } from '../crew.ts';
+import { act, lastOf, pick, readGauge, StopWork, takeOff, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import {
   barrelOnAndOpen,
@@ -21,6 +22,8 @@ const ABOVE_MIDDLE_NM = 0.05;
 const DRAG_NM = 0.4;
 const FINE_TURN = 1 / 12;
 const TO_BE_SURE_S = 3;
+/** Share of a low main's pressure that the manometer may rise by while shut in (the operator's, as for the ear). */
+const COLUMN_SHARE = 0.1;
 
 /** Stopper measured for, lowered, firmed, shown by the bleed, let go, and looked at. */
 export function* stopBore(crew: Crew): Work {
@@ -83,10 +86,22 @@ function* proveStop(crew: Crew): Work {
     yield* wait(crew, limits.quietS + TO_BE_SURE_S);
     yield* act(crew, { kind: 'innerRod.turn', turns: FINE_TURN });
     yield* shutBleed(crew);
-    yield* wait(crew, limits.shutS + TO_BE_SURE_S);
-    if (!(yield* openBleed(crew))) return;
+    const risePa = yield* watchedRisePa(crew, limits.shutS + TO_BE_SURE_S);
+    const puff = yield* openBleed(crew);
+    if (crew.mainReadingPa < LOW_MAIN_PA ? risePa <= COLUMN_SHARE * crew.mainReadingPa : !puff) return;
   }
   throw new StopWork('stopFails');
+}
+
+/** Shut in so long; on a low main the manometer is read before and after. How far it rose, Pa. */
+function* watchedRisePa(crew: Crew, shutS: number): Work<number> {
+  if (crew.mainReadingPa >= LOW_MAIN_PA) {
+    yield* wait(crew, shutS);
+    return 0;
+  }
+  const before = yield* readGauge(crew, 'manometer');
+  yield* wait(crew, shutS);
+  return (yield* readGauge(crew, 'manometer')) - before;
 }
 
 /** Collar freed, holder unlatched clockwise, rod up, valve shut, bled, barrel off. */

@@ -1,4 +1,4 @@
-import { openings } from '../bleeding.ts';
+import { openings, type Opening } from '../bleeding.ts';
 import { latest } from '../recall.ts';
 import { OPEN_RAD, SHUT_RAD, type KitKind } from '../../rig/index.ts';
 import { fluid, lastS, offer, pick, place, waitFor, type DueView, type Offer } from './view.ts';
@@ -49,6 +49,19 @@ function* ventHead(view: DueView): Generator<Offer> {
   if ((view.readings?.headGaugePa ?? 0) > view.limits.puffPa) yield waitFor('openVent', 5);
 }
 
+/** A puff on a low main may be over before an ear has it: then somebody has to listen whether the bleed is quiet. */
+const LISTEN_AFTER_S = 20;
+
+function* waitingForQuiet(view: DueView, last: Opening | undefined): Generator<Offer> {
+  if (
+    last &&
+    view.clockS - last.openedS > LISTEN_AFTER_S &&
+    view.clockS - lastS(view, 'listened') > LISTEN_AFTER_S
+  )
+    yield offer('waitQuiet', { kind: 'listen' });
+  yield waitFor('waitQuiet', 5);
+}
+
 /** The bleed over the shut valve, opened until it has been quiet so many times, with a wait shut in between. */
 function* bledQuiet(view: DueView, times: number): Generator<Offer> {
   const fromS = Math.max(lastS(view, 'valve.turned'), lastS(view, 'piece.placed'));
@@ -57,7 +70,7 @@ function* bledQuiet(view: DueView, times: number): Generator<Offer> {
   yield* ledAway(view);
   if (view.rig.bleed.openRad > 0) {
     if (!last || last.quietFromS === null) {
-      yield waitFor('waitQuiet', 5);
+      yield* waitingForQuiet(view, last);
       return;
     }
     if (over.length < times || (times > 1 && last.puff))
@@ -152,7 +165,8 @@ export function* bledAndShutIn(
   yield* ledAway(view);
   if (view.rig.bleed.openRad > 0) {
     const quiet = last && last.quietFromS !== null ? view.clockS - last.quietFromS : 0;
-    if (quiet < quietS) yield waitFor('waitQuiet', last?.quietFromS === null ? 5 : quietS - quiet);
+    if (last?.quietFromS === null) yield* waitingForQuiet(view, last);
+    else if (quiet < quietS) yield waitFor('waitQuiet', quietS - quiet);
     yield offer('shutBleed', { kind: 'bleed.turn', angleRad: -QUARTER_RAD });
     return;
   }

@@ -142,6 +142,10 @@ function* provingStop(view: DueView): Generator<Offer> {
   }
   if (lacks.has('snuggedAgain'))
     yield offer('squeezeStopper', { kind: 'innerRod.turn', turns: 1 / 12 }, 'H4');
+  if (lacks.has('manometer')) {
+    yield* watchingColumn(view);
+    return;
+  }
   if (lacks.has('shutIn') || lacks.has('noPuff')) {
     yield* bledAndShutIn(view, blowDown?.openedS ?? 0, view.limits.quietS, view.limits.shutS);
     return;
@@ -149,6 +153,22 @@ function* provingStop(view: DueView): Generator<Offer> {
   yield* signing(view, 'H4');
   if (view.rig.rod.collarTravelM !== null) yield offer('clampCollar', { kind: 'collar.set', travelM: null });
   yield offer('unlatch', { kind: 'rod.turn', turns: 0.25 });
+}
+
+/** On a low main the column is watched over the shut bleed: read, left so long, read again. */
+function* watchingColumn(view: DueView): Generator<Offer> {
+  if (view.rig.bleed.openRad > 0)
+    yield offer('shutBleed', { kind: 'bleed.turn', angleRad: -QUARTER_RAD }, 'H4');
+  const shutS = lastS(view, 'bleed.turned');
+  const reads = view.facts.filter(
+    (f) => f.fact === 'gauge.read' && f.gauge === 'manometer' && f.atS >= shutS,
+  );
+  const watchedS = reads.length > 0 ? view.clockS - reads[0].atS : 0;
+  if (reads.length > 1 && watchedS > 2 * view.limits.shutS)
+    yield offer('referBack', { kind: 'refer', reason: 'stopFails' }, 'H4');
+  if (reads.length > 0 && watchedS < view.limits.shutS)
+    yield waitFor('waitShutIn', view.limits.shutS - watchedS + 1, 'H4');
+  else yield offer('readInstrument', { kind: 'gauge.read', gauge: 'manometer' }, 'H4');
 }
 
 function* lettingGo(view: DueView): Generator<Offer> {

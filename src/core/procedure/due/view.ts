@@ -35,7 +35,7 @@ export interface DueRig {
     readonly done: Readonly<Partial<Record<SiteTask, number>>>;
     readonly cleaned: Readonly<Record<string, boolean>>;
     readonly marks: Readonly<Partial<Record<string, number>>>;
-    readonly zeroed: Readonly<Record<string, boolean>>;
+    readonly zeroed: Readonly<Partial<Record<string, boolean>>>;
     readonly bonded: { readonly tee: boolean; readonly service: boolean };
     readonly record: Readonly<Record<string, string>>;
   };

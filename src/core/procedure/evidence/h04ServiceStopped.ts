@@ -1,3 +1,5 @@
+import { PSI_PA } from '../../units/index.ts';
+import { OPEN_RAD } from '../../rig/index.ts';
 import { openings, quietFor, type Opening } from '../bleeding.ts';
 import { every, latest, since } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
@@ -41,13 +43,54 @@ export function serviceStopped(told: Told): readonly EvidenceItem[] {
     item('quiet', quiet !== null && quietS >= limits.quietS, { quietS, limitS: limits.quietS }),
     item('snuggedAgain', blowDown !== null && snuggedAgain(told, blowDown, reopened)),
     item('shutIn', shutS >= limits.shutS, { shutS, limitS: limits.shutS }),
-    item('noPuff', reopened !== null && !reopened.puff, { aboveGaugePa: reopened?.aboveGaugePa ?? 0 }),
+    lowMainPa(told) === null
+      ? item('noPuff', reopened !== null && !reopened.puff, { aboveGaugePa: reopened?.aboveGaugePa ?? 0 })
+      : columnStood(told, blowDown?.openedS ?? told.nowS),
     item(
       'rodHeld',
       blowDown !== null && reopened !== null && heldFrom(told, blowDown.openedS, reopened.openedS),
     ),
     item('stayed', reopened !== null && stayed(told, reopened.openedS)),
   ];
+}
+
+/** Mains below this are shown dead by a manometer and not by the ear, Pa gauge: 10 psig (common practice, no source). */
+export const LOW_MAIN_PA = 10 * PSI_PA;
+/** Rise of the column while shut in, as a share of the main's pressure (assumed). */
+const COLUMN_SHARE = 0.1;
+
+/** The main as it was last read, Pa gauge, where it is too low for an ear; null where it is not, or was never read. */
+function lowMainPa({ facts }: Told): number | null {
+  const main = latest(facts, 'gauge.read', (f) => f.gauge === 'main');
+  return main !== null && main.readingGaugePa < LOW_MAIN_PA ? main.readingGaugePa : null;
+}
+
+/** Facts that end a stretch of watching the column. */
+const disturbs: ReadonlySet<string> = new Set([
+  'bleed.turned',
+  'valve.turned',
+  'piece.placed',
+  'piece.removed',
+]);
+
+/** The manometer read twice with the bleed shut over the stopper on its rod, and hardly risen between. */
+function columnStood(told: Told, fromS: number): EvidenceItem {
+  let first: { readonly atS: number; readonly readingGaugePa: number } | null = null;
+  let watchedS = 0;
+  let riseGaugePa = 0;
+  told.facts.forEach((f, i) => {
+    if (f.atS < fromS) return;
+    if (disturbs.has(f.fact)) first = null;
+    if (f.fact !== 'gauge.read' || f.gauge !== 'manometer' || told.stood[i].load !== 'boreStopper') return;
+    if (f.under.bleedOpenRad > 0 || f.under.valveOpenRad < OPEN_RAD) return;
+    first ??= f;
+    if (f.atS - first.atS < told.limits.shutS) return;
+    watchedS = f.atS - first.atS;
+    riseGaugePa = f.readingGaugePa - first.readingGaugePa;
+  });
+  const limitPa = COLUMN_SHARE * (lowMainPa(told) ?? 0);
+  const stood = watchedS >= told.limits.shutS && watchedS > 0 && riseGaugePa <= limitPa;
+  return item('manometer', stood, { riseGaugePa, limitPa, shutS: watchedS, limitS: told.limits.shutS });
 }
 
 function firstSqueezeS(told: Told, leftS: number): number {

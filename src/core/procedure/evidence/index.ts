@@ -52,7 +52,7 @@ export const evidenceItemIds: Readonly<Record<HoldPointId, readonly string[]>> =
     'fluid.topJoint', 'seatTest', 'rise',
   ],
   H3: ['looked', 'clear'],
-  H4: ['hissed', 'quiet', 'snuggedAgain', 'shutIn', 'noPuff', 'rodHeld', 'stayed'],
+  H4: ['hissed', 'quiet', 'snuggedAgain', 'shutIn', 'noPuff', 'manometer', 'rodHeld', 'stayed'],
   H5: ['bled', 'looked', 'square', 'depth', 'dry', 'quiet'],
   H6: ['size', 'gap', 'torque', 'holdBack', 'marked', 'bled', 'fluid'],
   H7: ['traced', 'bonded', 'stopFresh', 'noFlow', 'air'],

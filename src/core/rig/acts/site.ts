@@ -64,13 +64,13 @@ export const siteActs: Acts<
   },
   'gauge.read': (rig, { gauge }, sense) => {
     const read = gaugeReading(rig, gauge, sense);
-    if (read === null) return 'needsTestHead';
+    if (read === null) return gauge === 'head' ? 'needsTestHead' : 'notFitted';
     return did(rig, {
       fact: 'gauge.read',
       gauge,
       readingGaugePa: read.readingGaugePa,
       trueGaugePa: read.trueGaugePa,
-      zeroed: rig.site.zeroed[gauge],
+      zeroed: rig.site.zeroed[gauge] ?? false,
       under: proofConditions(rig),
     });
   },

@@ -39,6 +39,7 @@ export const hands = {
   'row.gauge.main': 'Main gauge',
   'row.gauge.second': 'Second gauge',
   'row.gauge.head': 'Test-head gauge',
+  'row.gauge.manometer': 'Manometer on the bleed',
   'row.detector': 'Gas detector',
   'row.look': 'Look at',
   'row.listen': 'Listen',

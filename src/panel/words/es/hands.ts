@@ -41,6 +41,7 @@ export const hands: Readonly<Record<keyof typeof english, string>> = {
   'row.gauge.main': 'Manómetro de la principal',
   'row.gauge.second': 'Segundo manómetro',
   'row.gauge.head': 'Manómetro del cabezal de prueba',
+  'row.gauge.manometer': 'Columna de agua en el desfogue',
   'row.detector': 'Detector de gas',
   'row.look': 'Mirar',
   'row.listen': 'Escuchar',

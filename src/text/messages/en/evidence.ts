@@ -42,6 +42,7 @@ export const evidenceItems: Catalogue['evidenceItems'] = {
     snuggedAgain: 'the stopper snugged again',
     shutIn: 'shut in for two minutes',
     noPuff: 'no puff on opening again',
+    manometer: 'a manometer on the bleed that hardly rose while shut in',
     rodHeld: 'the rod held throughout',
     stayed: 'a stopper that stayed where it was',
   },

@@ -101,6 +101,7 @@ export const gauges: Catalogue['gauges'] = {
   main: 'main gauge',
   second: 'second gauge',
   head: 'test-head gauge',
+  manometer: 'manometer',
 };
 
 export const detectorPlaces: Catalogue['detectorPlaces'] = {

@@ -43,6 +43,7 @@ export const evidenceItems: Catalogue['evidenceItems'] = {
     snuggedAgain: 'el obturador ajustado otra vez',
     shutIn: 'dos minutos cerrado',
     noPuff: 'ningún soplo al volver a abrir',
+    manometer: 'una columna de agua en el desfogue que apenas subió mientras estuvo cerrado',
     rodHeld: 'la varilla sujeta todo el tiempo',
     stayed: 'un obturador que no se movió',
   },

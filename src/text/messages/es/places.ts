@@ -122,6 +122,7 @@ export const theGauge: Catalogue['gauges'] = {
   main: 'el manómetro de la principal',
   second: 'el segundo manómetro',
   head: 'el manómetro del cabezal de prueba',
+  manometer: 'la columna de agua',
 };
 export const gauges = bareAll(theGauge);
 
