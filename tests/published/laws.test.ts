@@ -32,6 +32,31 @@ const TOLERANCES: Readonly<Record<string, number>> = {
   pipe_b36_10: 7e-3,
 };
 
+/**
+ * Groups whose numbers our laws were not made to meet, and the band theirs lie in beside ours, as a share. Each row says
+ * why: a sizing formula for long mains on short small pipe; adiabatic Fanno flow beside isothermal, which chokes sooner;
+ * a valve's coefficient in a pipe, where pressure is regained, beside a sharp opening of its area.
+ */
+const APART: Readonly<Record<string, { readonly from: number; readonly to: number }>> = {
+  fanno: { from: -0.92, to: 0 },
+  iec60534: { from: -0.33, to: 0.15 },
+  valve_K: { from: -0.88, to: 0.05 },
+  ifgc_equation: { from: -0.04, to: 0.08 },
+  igt: { from: -0.23, to: -0.14 },
+  muller: { from: -0.29, to: -0.21 },
+  panhandle_a: { from: -0.21, to: -0.1 },
+  spitzglass_high: { from: 0.14, to: 0.48 },
+  spitzglass_low: { from: 0.02, to: 0.35 },
+  weymouth: { from: 0.16, to: 0.28 },
+};
+const groupOf = (id: string): string => id.replace(/-\d+$/, '');
+
+const apart = comparing(
+  'fluids 1.0.22 and closed forms, reference table',
+  'groups our laws answer in their own way',
+  'computed',
+  'SI',
+);
 const hold = comparing(
   'fluids 1.0.22 and closed forms, reference table',
   'all groups our laws claim',
@@ -49,19 +74,38 @@ describe('the reference table', () => {
 
   it('is met within the stated tolerance by every row our laws claim', () => {
     const missed = checks.filter((check) => {
-      if (check.relative === null) return false;
-      const tolerance = TOLERANCES[check.case_id.replace(/-\d+$/, '')];
+      if (check.relative === null || APART[groupOf(check.case_id)] !== undefined) return false;
+      const tolerance = TOLERANCES[groupOf(check.case_id)];
       return tolerance === undefined || !(Math.abs(check.relative) <= tolerance);
     });
     expect(missed).toEqual([]);
-    const claimed = checks.filter((check) => check.relative !== null);
+    const claimed = checks.filter(
+      (check) => check.relative !== null && APART[groupOf(check.case_id)] === undefined,
+    );
     expect(claimed.length).toBeGreaterThan(100);
     for (const { case_id: id, ours, theirs } of claimed)
-      hold(id, ours ?? NaN, theirs, { share: TOLERANCES[id.replace(/-\d+$/, '')] });
+      hold(id, ours ?? NaN, theirs, { share: TOLERANCES[groupOf(id)] });
   });
 
-  it('says of every row our laws do not claim why not', () => {
+  it('is answered in our own way where it was not made for us, with how far and why', () => {
+    const ours = checks.filter((check) => APART[groupOf(check.case_id)] !== undefined && check.ours !== null);
+    expect(ours.length).toBeGreaterThan(50);
+    for (const { case_id: id, ours: answer, theirs, note } of ours) {
+      apart(id, answer ?? NaN, theirs, APART[groupOf(id)]);
+      expect(note).toMatch(/\w{4}/);
+    }
+    // far from choking the two pipes are one
+    for (const { case_id: id, relative } of ours)
+      if (['fanno-07', 'fanno-08', 'fanno-02'].includes(id))
+        expect(Math.abs(relative ?? 1)).toBeLessThan(0.012);
+  });
+
+  it('has an answer or a reason for every row, and a number for all groups', () => {
     for (const check of checks) if (check.ours === null) expect(check.note).toMatch(/\w{4}/);
+    const answered = new Set(
+      checks.filter(({ ours }) => ours !== null).map((check) => groupOf(check.case_id)),
+    );
+    expect(checks.filter((check) => !answered.has(groupOf(check.case_id)))).toEqual([]);
   });
 
   it('is refused, with the line, where it cannot be read', () => {

@@ -5,6 +5,7 @@ import { compile } from './compile.ts';
 import { fillMol, linkFlows, pressuresAbsPa } from './contents.ts';
 import { darcyFrictionFactor } from './friction.ts';
 import { type LawCase, parseLawTable } from './lawTable.ts';
+import { chokingFriction, longPipe, sizingEquation, valveByArea, valveBySizing } from './lawsApart.ts';
 import { criticalRatio, nozzleCurve, nozzleMassFlowKgPerS, nozzlePsi } from './nozzle.ts';
 import { isothermalChokeAbsPa, pipeMassFlowKgPerS, pipeSize } from './pipeFlow.ts';
 import { firstStepS, stepTo } from './solver.ts';
@@ -37,9 +38,6 @@ export function checkLaws(csvText: string): LawCheck[] {
   });
 }
 
-const LONG_PIPE =
-  'a long-pipe sizing formula, 10 to 50 % off on short small pipe; quoted for comparison in tests only';
-
 const LAWS: Readonly<Record<string, (row: LawCase) => Answer>> = {
   air_table: orifice,
   orifice,
@@ -62,16 +60,16 @@ const LAWS: Readonly<Record<string, (row: LawCase) => Answer>> = {
   isothermal_Pcf: (row) =>
     isothermalChokeAbsPa(read(row, 'P'), (read(row, 'fd') * read(row, 'L')) / read(row, 'D')),
   pipe_b36_10: pipeDimension,
-  fanno: () => unclaimed('our pipe is isothermal, Fanno flow is adiabatic; a bound in tests'),
-  iec60534: () => unclaimed('a valve of ours is an opening area, not a flow coefficient'),
-  valve_K: () => unclaimed('a valve of ours is an opening area, not a loss; areas are compared in tests'),
-  ifgc_equation: () => unclaimed(LONG_PIPE),
-  igt: () => unclaimed(LONG_PIPE),
-  muller: () => unclaimed(LONG_PIPE),
-  panhandle_a: () => unclaimed(LONG_PIPE),
-  spitzglass_high: () => unclaimed(LONG_PIPE),
-  spitzglass_low: () => unclaimed(LONG_PIPE),
-  weymouth: () => unclaimed(LONG_PIPE),
+  fanno: (row) => chokingFriction(row, read),
+  iec60534: (row) => valveBySizing(row, read),
+  valve_K: (row) => valveByArea(row, read),
+  ifgc_equation: (row) => sizingEquation(row, read),
+  igt: (row) => longPipe(row, read),
+  muller: (row) => longPipe(row, read),
+  panhandle_a: (row) => longPipe(row, read),
+  spitzglass_high: (row) => longPipe(row, read),
+  spitzglass_low: (row) => longPipe(row, read),
+  weymouth: (row) => longPipe(row, read),
 };
 
 function unclaimed(note: string): Answer {
