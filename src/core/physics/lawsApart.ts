@@ -1,5 +1,6 @@
 import { constants } from '../catalogue/index.ts';
 import { GAS_CONSTANT, ln } from '../units/index.ts';
+import { darcyFrictionFactor } from './friction.ts';
 import type { LawCase } from './lawTable.ts';
 import { nozzleCurve, nozzleMassFlowKgPerS } from './nozzle.ts';
 import { pipeMassFlowKgPerS, pipeSize } from './pipeFlow.ts';
@@ -12,7 +13,7 @@ import { ballValveAreaM2 } from './valveArea.ts';
 
 /** A case answered by a law that was not made to agree with it. */
 export interface Apart {
-  readonly ours: number | null;
+  readonly ours: number;
   readonly note: string;
 }
 
@@ -83,14 +84,18 @@ export function valveBySizing(row: LawCase, read: Read): Apart {
   };
 }
 
+/** A Reynolds number beyond all smoothness. */
+const ROUGH_REYNOLDS = 1e9;
+
 /** Flow coefficient of our ball valve turned so far from open: its free area times the discharge of a bore. */
 export function valveByArea(row: LawCase, read: Read): Apart {
   const turnedDeg = row.inputs.angle_closed_deg;
-  if (typeof turnedDeg !== 'number')
+  if (typeof turnedDeg !== 'number') {
     return {
-      ours: null,
-      note: 'the loss of an open bore: ours counts it in the discharge of the opening before it',
+      ours: 3 * darcyFrictionFactor(ROUGH_REYNOLDS, constants.pipeRoughnessM.value / read(row, 'D1')),
+      note: 'the loss of an open bore, three times the friction of fully rough flow, by our Colebrook',
     };
+  }
   const boreM = read(row, 'D');
   const areaM2 = ballValveAreaM2(boreM, boreM * Math.sqrt(2), (turnedDeg * Math.PI) / 180);
   return {
