@@ -1,55 +1,12 @@
-import {
-  sizedBy,
-  type Action,
-  type GaugeName,
-  type KitKind,
-  type LeakPlace,
-  type ReferReason,
-} from '../rig/index.ts';
+import { sizedBy, type Action, type GaugeName, type KitKind, type LeakPlace } from '../rig/index.ts';
 import type { Readings } from '../run/index.ts';
+import { clearAir, mustLeave } from './alarm.ts';
 import type { FeltFact, FeltOf } from './felt.ts';
-import type { KitSeen, Order } from './order.ts';
-import type { View, Work } from './hand.ts';
+import type { Work } from './hand.ts';
+import { remember, StopWork, type Crew } from './memory.ts';
+import type { KitSeen } from './order.ts';
 
-/** Thrown inside a piece of work when the right thing is to stop and refer back. */
-export class StopWork {
-  readonly reason: ReferReason;
-  constructor(reason: ReferReason) {
-    this.reason = reason;
-  }
-}
-
-/** What a crew carries along: the order, the last view, what it has read, and the pieces it has set aside. */
-export interface Crew {
-  readonly order: Order;
-  view: View;
-  mainReadingPa: number;
-  /** What the head showed at each seat while its chamber stood at the main's pressure, Pa gauge: to be written down. */
-  readonly proofPa: { tee: number; coupling: number };
-  readonly setAside: Set<string>;
-}
-
-/** A crew at the beginning of its work, with what those before it read and set aside. */
-export function crewOf(order: Order, first: View): Crew {
-  const crew: Crew = {
-    order,
-    view: first,
-    mainReadingPa: 0,
-    proofPa: { tee: 0, coupling: 0 },
-    setAside: new Set(),
-  };
-  for (const fact of first.facts) {
-    if (fact.fact === 'gauge.read') keep(crew, fact);
-    if (fact.fact === 'piece.rejected') crew.setAside.add(fact.piece);
-  }
-  return crew;
-}
-
-function keep(crew: Crew, { gauge, readingGaugePa, under }: FeltOf<'gauge.read'>): void {
-  if (gauge === 'main') crew.mainReadingPa = readingGaugePa;
-  const proved = gauge === 'head' && crew.mainReadingPa > 0 && readingGaugePa >= crew.mainReadingPa;
-  if (proved && under.saddleOn !== 'board') crew.proofPa[under.saddleOn] = readingGaugePa;
-}
+export { crewOf, StopWork, type Crew } from './memory.ts';
 
 /** Does something that must work; a hand that is hindered here cannot go on and refers back. */
 export function* act(crew: Crew, action: Action): Work<readonly FeltFact[]> {
@@ -58,15 +15,18 @@ export function* act(crew: Crew, action: Action): Work<readonly FeltFact[]> {
   return facts;
 }
 
-/** Tries something; null where the hand is hindered. */
+/** Tries something; null where the hand is hindered. At the high alarm the hole is left first, until the air is fit. */
 export function* attemptTo(crew: Crew, action: Action): Work<readonly FeltFact[] | null> {
+  if (mustLeave(crew, action)) yield* clearAir(crew);
   crew.view = yield action;
+  remember(crew, crew.view.facts);
   return crew.view.hindrance === null ? crew.view.facts : null;
 }
 
 /** Waits so many seconds. */
 export function* wait(crew: Crew, waitS: number): Work<readonly FeltFact[]> {
   crew.view = yield { waitS };
+  remember(crew, crew.view.facts);
   return crew.view.facts;
 }
 
@@ -115,9 +75,7 @@ export function* takeOff(crew: Crew, kind: KitKind, nth = 0): Work<readonly Felt
 /** Reads a gauge and keeps the figure, Pa gauge. */
 export function* readGauge(crew: Crew, gauge: GaugeName): Work<number> {
   const facts = yield* act(crew, { kind: 'gauge.read', gauge });
-  const read = lastOf(facts, 'gauge.read');
-  if (read !== null) keep(crew, read);
-  return read?.readingGaugePa ?? 0;
+  return lastOf(facts, 'gauge.read')?.readingGaugePa ?? 0;
 }
 
 /** Leak fluid at a place; true where no bubble shows. */

@@ -3,6 +3,7 @@ import type { Hindrance, Action } from '../rig/index.ts';
 import type { Scenario } from '../scenario/index.ts';
 import { felt } from './felt.ts';
 import { orderOf } from './order.ts';
+import { seenOf } from './seen.ts';
 import type { Hand, View } from './hand.ts';
 
 /** What came of a hand's work: the record's entries, the run as it ended, and every act that was hindered. */
@@ -24,17 +25,22 @@ const STEPS_MOST = 20000;
  * or goes in circles is done. `watch` is called with the run after every step.
  */
 export function drive(scenario: Scenario, hand: Hand, watch?: (run: RunState) => void): Driven {
+  return driveFrom(begin(scenario), hand, watch);
+}
+
+/** The same from any moment of a run: the hand takes over there, and is told what was noticed before. */
+export function driveFrom(from: RunState, hand: Hand, watch?: (run: RunState) => void): Driven {
   const entries: RecordEntry[] = [];
   const hindered: Driven['hindered'][number][] = [];
-  let run = begin(scenario);
+  let run = from.clockS < from.busyUntilS ? advance(from, from.busyUntilS) : from;
   // whoever takes over is told what was found before
   let told = 0;
   const view = (hindrance: Hindrance | null): View => {
     const facts = felt(run.facts.slice(told));
     told = run.facts.length;
-    return { readings: read(run), facts, hindrance };
+    return { readings: read(run), rig: seenOf(run.rig), facts, hindrance };
   };
-  const work = hand(orderOf(scenario), view(null));
+  const work = hand(orderOf(run.scenario), view(null));
   let next = work.next();
   for (let steps = 0; !next.done && run.rig.ending === null && steps < STEPS_MOST; steps += 1) {
     const step = next.value;

@@ -2,6 +2,7 @@ export * from './order.ts';
 export * from './hand.ts';
 export * from './felt.ts';
 export * from './drive.ts';
+export { makingSafe } from './safe/hand.ts';
 export { steady, steadyUpTo } from './steady/index.ts';
 export { hasty } from './hasty.ts';
 export { trusting } from './trusting.ts';

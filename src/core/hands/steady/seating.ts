@@ -42,6 +42,11 @@ export function* cradleMain(crew: Crew): Work {
   yield* put(crew, 'cradleBlock', 1);
 }
 
+/** Hooked chains drawn up until every leg is firm, as the seat they hold asks. */
+export function* drawUpChains(crew: Crew): Work {
+  yield* drawUp(crew, PULL_TURNS, crew.view.rig.saddleOn === 'coupling' ? FIRM_ON_COLLAR_NM : FIRM_NM);
+}
+
 /** Rounds over all four legs, one pull each, until every leg feels so firm. */
 function* drawUp(crew: Crew, turns: number, firmNm: number): Work {
   for (let pulls = 0; pulls < PULLS_MOST; pulls += 1) {

@@ -39,7 +39,7 @@ export function* closeCoupling(crew: Crew): Work {
 }
 
 /** Hand-tight first, then the right turns past it by feel: firm, not forced. */
-function* screwIn(crew: Crew): Work {
+export function* screwIn(crew: Crew): Work {
   const { closingPastHandTurns, closingNm } = crew.order.limits;
   const [least, most] = closingPastHandTurns;
   const firmNm = closingNm[0] + OVER_LEAST_NM;

@@ -72,7 +72,7 @@ const allowed: ReadonlySet<string> = new Set([
 
 /** What is done away from the hole, to tell others and to keep fire off it. */
 const awayFromHole: ReadonlySet<string> = new Set([
-  'callGasControl', 'findShutoff', 'ignitionCleared', 'extinguisher', 'barricade',
+  'callGasControl', 'findShutoff', 'ignitionCleared', 'extinguisher', 'barricade', 'ventilate',
 ]); // prettier-ignore
 
 function mayBeDone(action: Action): boolean {

@@ -1,0 +1,68 @@
+import { SHUT_RAD, type ReferReason } from '../rig/index.ts';
+import type { FeltFact, FeltOf } from './felt.ts';
+import type { View } from './hand.ts';
+import type { Order } from './order.ts';
+
+/** Thrown inside a piece of work when the right thing is to stop and refer back. */
+export class StopWork {
+  readonly reason: ReferReason;
+  constructor(reason: ReferReason) {
+    this.reason = reason;
+  }
+}
+
+/** What a crew carries along: the order, the last view, what it has read, and the pieces it has set aside. */
+export interface Crew {
+  readonly order: Order;
+  view: View;
+  mainReadingPa: number;
+  /** What the head showed at each seat while its chamber stood at the main's pressure, Pa gauge: to be written down. */
+  readonly proofPa: { tee: number; coupling: number };
+  readonly setAside: Set<string>;
+  /** The ball was opened since the cap went on: what stands under the cap, nobody can bleed. */
+  capFilled: boolean;
+}
+
+/** A crew at the beginning of its work, with what those before it read and set aside. */
+export function crewOf(order: Order, first: View): Crew {
+  const crew: Crew = {
+    order,
+    view: first,
+    mainReadingPa: 0,
+    proofPa: { tee: 0, coupling: 0 },
+    setAside: new Set(),
+    capFilled: false,
+  };
+  remember(crew, first.facts);
+  return crew;
+}
+
+/** Keeps of what was noticed what the work will want to know again. */
+export function remember(crew: Crew, facts: readonly FeltFact[]): void {
+  for (const fact of facts) {
+    switch (fact.fact) {
+      case 'gauge.read':
+        keep(crew, fact);
+        break;
+      case 'piece.rejected':
+        crew.setAside.add(fact.piece);
+        break;
+      case 'piece.placed':
+        if (isCap(crew.order, fact.piece)) crew.capFilled = false;
+        break;
+      case 'valve.turned':
+        crew.capFilled ||= fact.openRad > SHUT_RAD;
+        break;
+      default:
+    }
+  }
+}
+
+const isCap = ({ kit }: Order, piece: string): boolean =>
+  kit.some(({ id, kind }) => id === piece && kind === 'valveCap');
+
+function keep(crew: Crew, { gauge, readingGaugePa, under }: FeltOf<'gauge.read'>): void {
+  if (gauge === 'main') crew.mainReadingPa = readingGaugePa;
+  const proved = gauge === 'head' && crew.mainReadingPa > 0 && readingGaugePa >= crew.mainReadingPa;
+  if (proved && under.saddleOn !== 'board') crew.proofPa[under.saddleOn] = readingGaugePa;
+}
