@@ -2,6 +2,7 @@ import { SHUT_RAD, type ReferReason } from '../rig/index.ts';
 import type { FeltFact, FeltOf } from './felt.ts';
 import type { View } from './hand.ts';
 import type { Order } from './order.ts';
+import { mainOpen, topKind } from './seen.ts';
 
 /** Thrown inside a piece of work when the right thing is to stop and refer back. */
 export class StopWork {
@@ -21,6 +22,8 @@ export interface Crew {
   readonly setAside: Set<string>;
   /** The ball was opened since the cap went on: what stands under the cap, nobody can bleed. */
   capFilled: boolean;
+  /** Gas of the main was let in above the ball and has not been heard going: a silent bleed is then a blocked one. */
+  gasAbove: boolean;
 }
 
 /** A crew at the beginning of its work, with what those before it read and set aside. */
@@ -32,6 +35,7 @@ export function crewOf(order: Order, first: View): Crew {
     proofPa: { tee: 0, coupling: 0 },
     setAside: new Set(),
     capFilled: false,
+    gasAbove: false,
   };
   remember(crew, first.facts);
   return crew;
@@ -51,7 +55,15 @@ export function remember(crew: Crew, facts: readonly FeltFact[]): void {
         if (isCap(crew.order, fact.piece)) crew.capFilled = false;
         break;
       case 'valve.turned':
-        crew.capFilled ||= fact.openRad > SHUT_RAD;
+        if (fact.openRad <= SHUT_RAD) break;
+        crew.capFilled = true;
+        if (mainOpen(crew.view.rig) && crew.view.rig.stopper !== 'set') crew.gasAbove = true;
+        break;
+      case 'bleed.quiet':
+        crew.gasAbove = false;
+        break;
+      case 'piece.removed':
+        if (topKind(crew.view.rig) === null) crew.gasAbove = false;
         break;
       default:
     }

@@ -99,3 +99,10 @@ export function topKind({ stack }: RigSeen): KitKind | null {
 const closesStack: ReadonlySet<KitKind> = new Set<KitKind>(['sightCap', 'testHead', 'rodBarrel', 'valveCap']);
 
 export const valveOn = ({ stack }: RigSeen): boolean => stack.some(({ kind }) => kind === 'isolationValve');
+
+/** The main stands open to whatever is over it. */
+export function mainOpen(rig: RigSeen): boolean {
+  return rig.tee.at === 'coupling'
+    ? rig.plug.at !== 'tee' && rig.keeper !== 'tee'
+    : rig.closing !== 'coupling';
+}

@@ -1,7 +1,8 @@
 import { act, attemptTo, StopWork, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { airFit, shutQuickly } from './air.ts';
-import { contained, mainOpen, safeSteps, type SafeStep } from './steps.ts';
+import { mainOpen } from '../seen.ts';
+import { contained, safeSteps, type SafeStep } from './steps.ts';
 
 /** A step that did not help so often is given up. */
 const FAILS_MOST = 2;

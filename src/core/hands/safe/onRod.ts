@@ -1,7 +1,7 @@
 import { act, attemptTo, pick, StopWork, wait, waitUntil, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { topKind } from '../seen.ts';
-import { screwIn as screwClosingIn } from '../steady/stage11Close.ts';
+import { threadTaken } from '../steady/stage11Close.ts';
 import { easeOpen, rodDown, rodUp, shutValve } from '../steady/valveAndBleed.ts';
 
 const QUARTER_RAD = Math.PI / 2;
@@ -121,8 +121,8 @@ function* takeTopOff(crew: Crew): Work {
 function* screwIn(crew: Crew, closer: Closer): Work {
   if (closer === 'plug') return yield* snugPlugByRod(crew);
   if (closer === 'closing') {
-    yield* act(crew, { kind: 'rod.turn', turns: -1 / 4 });
-    return yield* screwClosingIn(crew);
+    if (!(yield* threadTaken(crew))) throw new StopWork('proofFails');
+    return;
   }
   for (let pulls = 0; pulls < 24; pulls += 1) {
     const facts = yield* attemptTo(crew, { kind: 'rod.turn', turns: pulls < 4 ? 1 : 1 / 4 });

@@ -1,6 +1,6 @@
 import { act, attemptTo, pick, put, StopWork, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
-import { topKind, valveOn, type RigSeen } from '../seen.ts';
+import { mainOpen, topKind, valveOn, type RigSeen } from '../seen.ts';
 import { drawUpChains } from '../steady/seating.ts';
 import { rodDown } from '../steady/valveAndBleed.ts';
 import { closeByRod, snugPlugByRod, topOff } from './onRod.ts';
@@ -20,11 +20,6 @@ export interface SafeStep {
 }
 
 const teeIn = ({ tee }: RigSeen): boolean => tee.at === 'coupling';
-
-/** The main stands open to whatever is over it. */
-export function mainOpen(rig: RigSeen): boolean {
-  return teeIn(rig) ? rig.plug.at !== 'tee' && rig.keeper !== 'tee' : rig.closing !== 'coupling';
-}
 
 /** The rig holds what comes up: shut in over saddle and valve. */
 export function contained(rig: RigSeen): boolean {

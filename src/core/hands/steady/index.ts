@@ -1,6 +1,8 @@
 import type { StageId } from '../../procedure/index.ts';
+import { makeSafe } from '../safe/index.ts';
 import { crewOf, act, StopWork, type Crew } from '../crew.ts';
 import type { Hand, Work } from '../hand.ts';
+import { rigOffUnopened } from './recover/rigOff.ts';
 import { setUp } from './stage01SetUp.ts';
 import { sealOnTee } from './stage02SealOnTee.ts';
 import { proveFirst } from './stage03ProveFirst.ts';
@@ -14,13 +16,18 @@ import { drawTee } from './stage10DrawTee.ts';
 import { closeCoupling } from './stage11Close.ts';
 import { handBack } from './stage12HandBack.ts';
 
-/** A crew that does the whole job as it should be done, by its readings alone, and stops where stopping is right. */
+/**
+ * A crew that does the whole job as it should be done, by its readings alone. What goes wrong it looks for, mends and
+ * proves again; where stopping is right it makes safe first and then refers back.
+ */
 export const steady: Hand = function* (order, first) {
   const crew = crewOf(order, first);
   try {
     yield* asOrdered(crew);
   } catch (stop) {
     if (!(stop instanceof StopWork)) throw stop;
+    yield* makeSafe(crew);
+    yield* rigOffUnopened(crew);
     yield* act(crew, { kind: 'refer', reason: stop.reason });
   }
 };

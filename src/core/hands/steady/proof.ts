@@ -1,6 +1,7 @@
 import type { ProofChamber } from '../../procedure/index.ts';
+import type { LeakPlace } from '../../rig/index.ts';
 import { psi } from '../../units/index.ts';
-import { act, fluidQuiet, put, readGauge, StopWork, takeOff, wait, waitUntil, type Crew } from '../crew.ts';
+import { act, fluidQuiet, put, readGauge, takeOff, wait, waitUntil, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { easeOpen, shutValve } from './valveAndBleed.ts';
 
@@ -18,55 +19,69 @@ export function* testHeadOn(crew: Crew): Work {
   yield* easeOpen(crew);
 }
 
+/** What a proof showed: it held, or where or how it did not. */
+export type Shown =
+  | 'held'
+  | { readonly bubblesAt: LeakPlace }
+  /** Pumping does not bring it up; it falls with no bubble anywhere; the valve's seat passes; it rises from nothing. */
+  | 'neverBuilds'
+  | 'falls'
+  | 'valvePasses'
+  | 'rises';
+
 /** Low stage, fluid, main pressure, settle, hold, fluid, and the valve's own seat. */
-export function* proveChamber(crew: Crew, chamber: ProofChamber): Work {
+export function* proveChamber(crew: Crew, chamber: ProofChamber): Work<Shown> {
   const { limits } = crew.order;
   const [low, high] = limits.lowStageGaugePa;
-  yield* pumpTo(crew, (low + high) / 2);
+  if (!(yield* pumpTo(crew, (low + high) / 2))) return 'neverBuilds';
   yield* readGauge(crew, 'head');
-  yield* fluidAll(crew, chamber);
-  yield* pumpTo(crew, crew.mainReadingPa + ABOVE_MAIN_PA);
+  const early = yield* bubblesAt(crew, chamber);
+  if (early !== null) return { bubblesAt: early };
+  if (!(yield* pumpTo(crew, crew.mainReadingPa + ABOVE_MAIN_PA))) return 'neverBuilds';
   yield* wait(crew, limits.settleS + TO_BE_SURE_S);
   const start = yield* readGauge(crew, 'head');
-  yield* fluidAll(crew, chamber);
+  const late = yield* bubblesAt(crew, chamber);
+  if (late !== null) return { bubblesAt: late };
   yield* wait(crew, limits.holdS + TO_BE_SURE_S);
   const end = yield* readGauge(crew, 'head');
-  if (start - end > limits.dropPa) throw new StopWork('proofFails');
-  yield* testSeat(crew, chamber, end);
+  if (start - end > limits.dropPa) return 'falls';
+  return (yield* seatHolds(crew, chamber, end)) ? 'held' : 'valvePasses';
 }
 
-/** Pumps in short strokes until the head reads so much, Pa gauge; a chamber that never builds is not proved. */
-function* pumpTo(crew: Crew, targetPa: number): Work {
+/** Pumps in short strokes until the head reads so much, Pa gauge; false where it never gets there. */
+function* pumpTo(crew: Crew, targetPa: number): Work<boolean> {
   let last = -1;
   for (let pulls = 0; pulls < 80; pulls += 1) {
     const reading = crew.view.readings.headGaugePa ?? 0;
-    if (reading >= targetPa) return;
+    if (reading >= targetPa) return true;
     if (pulls % 10 === 9) {
-      if (reading <= last) break;
+      if (reading <= last) return false;
       last = reading;
     }
     const far = targetPa - reading > psi(16);
     yield* act(crew, { kind: 'pump.stroke', strokes: far ? 5 : 1 });
     yield* wait(crew, 1);
   }
-  throw new StopWork('proofFails');
+  return false;
 }
 
-function* fluidAll(crew: Crew, chamber: ProofChamber): Work {
+/** The first place of the chamber at which leak fluid bubbles, or null. */
+export function* bubblesAt(crew: Crew, chamber: ProofChamber): Work<LeakPlace | null> {
   for (const place of chamber.fluidAt) {
-    if (!(yield* fluidQuiet(crew, place, 20))) throw new StopWork('proofFails');
+    if (!(yield* fluidQuiet(crew, place, 20))) return place;
   }
+  return null;
 }
 
 /** Shut under pressure, vented above, joined again: the reading must come back to p(V − Va)/V. */
-function* testSeat(crew: Crew, chamber: ProofChamber, beforePa: number): Work {
+function* seatHolds(crew: Crew, chamber: ProofChamber, beforePa: number): Work<boolean> {
   yield* shutValve(crew);
   yield* ventDown(crew);
   yield* act(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });
   yield* wait(crew, 5);
   const after = yield* readGauge(crew, 'head');
   const expected = (beforePa * (chamber.wholeM3 - chamber.aboveBallM3)) / chamber.wholeM3;
-  if (Math.abs(after - expected) > crew.order.limits.seatTestPa) throw new StopWork('valvePassing');
+  return Math.abs(after - expected) <= crew.order.limits.seatTestPa;
 }
 
 /** Opens the vent until the gauge is down, then shuts it. */
@@ -78,12 +93,12 @@ export function* ventDown(crew: Crew): Work {
 }
 
 /** Shut and watched from zero; a rise shows that something below is passing. */
-export function* watchRise(crew: Crew): Work {
+export function* staysDown(crew: Crew): Work<boolean> {
   const { riseS, risePa } = crew.order.limits;
   const start = yield* readGauge(crew, 'head');
   yield* wait(crew, riseS + TO_BE_SURE_S);
   const end = yield* readGauge(crew, 'head');
-  if (end - start > risePa) throw new StopWork('proofFails');
+  return end - start <= risePa;
 }
 
 /** Valve shut, vent open, test head off. */

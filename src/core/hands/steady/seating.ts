@@ -47,6 +47,14 @@ export function* drawUpChains(crew: Crew): Work {
   yield* drawUp(crew, PULL_TURNS, crew.view.rig.saddleOn === 'coupling' ? FIRM_ON_COLLAR_NM : FIRM_NM);
 }
 
+/** A seat that weeps: links tapped, and every leg a short pull on. */
+export function* drawUpMore(crew: Crew): Work {
+  yield* act(crew, { kind: 'chain.tap', chain: 0 });
+  yield* act(crew, { kind: 'chain.tap', chain: 1 });
+  for (const leg of legs) yield* act(crew, { kind: 'tensioner.turn', ...leg, turns: SHORT_TURNS });
+  for (const leg of legs) yield* act(crew, { kind: 'tensioner.turn', ...leg, turns: SHORT_TURNS });
+}
+
 /** Rounds over all four legs, one pull each, until every leg feels so firm. */
 function* drawUp(crew: Crew, turns: number, firmNm: number): Work {
   for (let pulls = 0; pulls < PULLS_MOST; pulls += 1) {

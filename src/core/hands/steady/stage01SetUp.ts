@@ -1,6 +1,7 @@
-import { cradleMains, kitKinds, type KitKind, type SiteTask } from '../../rig/index.ts';
-import { act, lastOf, pick, piecesOf, readGauge, StopWork, type Crew } from '../crew.ts';
+import { cradleMains, kitKinds, type SiteTask } from '../../rig/index.ts';
+import { act, lastOf, readGauge, StopWork, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
+import { soundPiece } from './recover/kit.ts';
 
 /** Depths from which a way out and protected sides are needed, m (4 ft and 5 ft: 29 CFR 1926.651(c)(2), 1926.652(a)). */
 const EXIT_DEPTH_M = 1.2192;
@@ -48,16 +49,28 @@ function* airTested(crew: Crew): Work {
   yield* airGood(crew);
 }
 
-/** Detector read low in the hole; work stops where there is gas or too little oxygen. */
+/** Detector read low in the hole. Gas or too little oxygen: out, a blower set, and tested again before anybody works. */
 export function* airGood(crew: Crew): Work {
   const { workLelShare, oxygenShare } = crew.order.limits;
-  const facts = yield* act(crew, { kind: 'detector.read', where: 'hole' });
-  const air = lastOf(facts, 'detector.read');
-  if (air === null) throw new StopWork('other');
-  const good =
-    air.lelShare < workLelShare && air.oxygenShare >= oxygenShare[0] && air.oxygenShare <= oxygenShare[1];
-  if (!good) throw new StopWork('gasInHole');
+  for (let tries = 0; tries < AIR_TRIES_MOST; tries += 1) {
+    const facts = yield* act(crew, { kind: 'detector.read', where: 'hole' });
+    const air = lastOf(facts, 'detector.read');
+    if (air === null) throw new StopWork('other');
+    const good =
+      air.lelShare < workLelShare && air.oxygenShare >= oxygenShare[0] && air.oxygenShare <= oxygenShare[1];
+    if (good) return;
+    if (crew.view.rig.done.ventilate === undefined) {
+      yield* act(crew, { kind: 'leaveHole' });
+      yield* act(crew, { kind: 'site.do', task: 'ventilate' });
+    }
+    yield* wait(crew, AIRING_S);
+  }
+  throw new StopWork('gasInHole');
 }
+
+/** The hole is aired so long before it is tested again, s, and so often before it is given up. */
+const AIRING_S = 120;
+const AIR_TRIES_MOST = 4;
 
 function* pressureRead(crew: Crew): Work {
   const { ratingGaugePa, orderPressureGaugePa, limits } = crew.order;
@@ -95,21 +108,10 @@ function* seen(crew: Crew, at: 'boss' | 'coupling' | 'wall' | 'wrap') {
 
 /** Every piece that will be used, looked over; a doubtful one is set aside and the next of its kind taken. */
 function* kitInspected(crew: Crew): Work {
-  for (const kind of used) yield* inspected(crew, kind);
-  yield* inspected(crew, 'chain', 1);
-  yield* inspected(crew, 'closingPlug', 1);
+  for (const kind of used) yield* soundPiece(crew, kind);
+  yield* soundPiece(crew, 'chain', 1);
+  yield* soundPiece(crew, 'closingPlug', 1);
   if (!cradleMains.includes(crew.order.mainNps)) return;
-  yield* inspected(crew, 'cradleBlock');
-  yield* inspected(crew, 'cradleBlock', 1);
-}
-
-function* inspected(crew: Crew, kind: KitKind, nth = 0): Work {
-  for (let tries = piecesOf(crew, kind).length; tries > 0; tries -= 1) {
-    const piece = pick(crew, kind, nth);
-    const facts = yield* act(crew, { kind: 'piece.inspect', piece });
-    if (lastOf(facts, 'piece.inspected')?.found.length === 0) return;
-    yield* act(crew, { kind: 'piece.reject', piece });
-    crew.setAside.add(piece);
-  }
-  throw new StopWork('other');
+  yield* soundPiece(crew, 'cradleBlock');
+  yield* soundPiece(crew, 'cradleBlock', 1);
 }

@@ -1,11 +1,12 @@
 import { LOW_MAIN_PA } from '../../procedure/index.ts';
 import type { Measure } from '../../rig/index.ts';
-import { act, lastOf, pick, readGauge, StopWork, takeOff, wait, type Crew } from '../crew.ts';
+import { act, lastOf, pick, readGauge, StopWork, takeOff, wait, waitUntil, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
+import { stoppedAtLast, type StopShown } from './recover/stopper.ts';
 import {
   barrelOnAndOpen,
   bleedAboveValve,
-  bleedDown,
+  diesAway,
   lookDown,
   openBleed,
   rodDown,
@@ -24,18 +25,26 @@ const FINE_TURN = 1 / 12;
 const TO_BE_SURE_S = 3;
 /** Share of a low main's pressure that the manometer may rise by while shut in (the operator's, as for the ear). */
 const COLUMN_SHARE = 0.1;
+const SNUGS_MOST = 3;
+/** A puff that is not gone by then is no puff, s. */
+const PUFF_MOST_S = 30;
 
 /** Stopper measured for, lowered, firmed, shown by the bleed, let go, and looked at. */
 export function* stopBore(crew: Crew): Work {
   yield* act(crew, { kind: 'mark', at: 'portLine' });
-  yield* loadStopper(crew);
-  yield* barrelOnAndOpen(crew);
-  yield* rodDown(crew);
-  yield* firmUp(crew);
-  yield* proveStop(crew);
+  yield* stoppedAtLast(crew, tryStop);
   yield* act(crew, { kind: 'sign', holdPoint: 'H4' });
   yield* letGo(crew);
   yield* lookAtStopper(crew);
+}
+
+function* tryStop(crew: Crew): Work<StopShown> {
+  yield* loadStopper(crew);
+  yield* barrelOnAndOpen(crew);
+  yield* rodDown(crew);
+  if (crew.view.rig.rod.load !== 'stopper') return 'dropped';
+  if (!(yield* firmUp(crew))) return 'tears';
+  return (yield* proveStop(crew)) ? 'holds' : 'passes';
 }
 
 /** Four measures give the travel; the depth collar is clamped there. */
@@ -63,34 +72,40 @@ function* ruled(crew: Crew, what: Measure): Work<number> {
   return read.readingM;
 }
 
-/** Inner rod by half turns while it is easy, then by twelfths until it feels firm. */
-function* firmUp(crew: Crew): Work {
+/** Inner rod by half turns while it is easy, then by twelfths until it feels firm; false where the rubber gives way. */
+function* firmUp(crew: Crew): Work<boolean> {
   const [lowNm, highNm] = crew.order.limits.stopperFirmNm;
   const firm = (lowNm + highNm) / 2 + ABOVE_MIDDLE_NM + DRAG_NM;
   let feltNm = 0;
   for (let pulls = 0; pulls < 80 && feltNm < firm; pulls += 1) {
     const turns = feltNm < DRAG_NM + (firm - DRAG_NM) / 4 ? 6 * FINE_TURN : FINE_TURN;
     const facts = yield* act(crew, { kind: 'innerRod.turn', turns });
-    if (facts.some((fact) => fact.fact === 'stopper.torn')) throw new StopWork('stopFails');
+    if (facts.some((fact) => fact.fact === 'stopper.torn')) return false;
     feltNm = lastOf(facts, 'stopper.squeezed')?.torqueNm ?? 0;
   }
-  if (feltNm < firm) throw new StopWork('stopFails');
+  return feltNm >= firm;
 }
 
-/** The bleed must hiss first, then die; quiet a minute, snugged again, shut two minutes, opened: no puff. */
-function* proveStop(crew: Crew): Work {
+/**
+ * The bleed must hiss first, then die; quiet a minute, snugged again, shut two minutes, opened: no puff. One that puffs
+ * is snugged a little and heard out again, as long as the rubber may be squeezed on.
+ */
+function* proveStop(crew: Crew): Work<boolean> {
   const { limits } = crew.order;
-  const hissedS = yield* bleedDown(crew);
-  if (hissedS < limits.hissShare * limits.expectedHissS) throw new StopWork('stopFails');
-  for (let tries = 0; tries < 3; tries += 1) {
+  const hissedS = yield* diesAway(crew);
+  if (hissedS === null || hissedS < limits.hissShare * limits.expectedHissS) return false;
+  for (let tries = 0; tries < SNUGS_MOST; tries += 1) {
     yield* wait(crew, limits.quietS + TO_BE_SURE_S);
-    yield* act(crew, { kind: 'innerRod.turn', turns: FINE_TURN });
+    const facts = yield* act(crew, { kind: 'innerRod.turn', turns: FINE_TURN });
     yield* shutBleed(crew);
     const risePa = yield* watchedRisePa(crew, limits.shutS + TO_BE_SURE_S);
     const puff = yield* openBleed(crew);
-    if (crew.mainReadingPa < LOW_MAIN_PA ? risePa <= COLUMN_SHARE * crew.mainReadingPa : !puff) return;
+    if (crew.mainReadingPa < LOW_MAIN_PA ? risePa <= COLUMN_SHARE * crew.mainReadingPa : !puff) return true;
+    yield* waitUntil(crew, (readings) => !readings.bleedHeard, PUFF_MOST_S);
+    const feltNm = lastOf(facts, 'stopper.squeezed')?.torqueNm ?? 0;
+    if (feltNm > limits.stopperFirmNm[1] + DRAG_NM) return false;
   }
-  throw new StopWork('stopFails');
+  return false;
 }
 
 /** Shut in so long; on a low main the manometer is read before and after. How far it rose, Pa. */

@@ -1,12 +1,10 @@
-import { secondChamber } from '../../procedure/index.ts';
-import { act, fluidQuiet, put, readGauge, StopWork, type Crew } from '../crew.ts';
+import { act, fluidQuiet, readGauge, StopWork, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
-import { proveChamber, testHeadOn, ventDown, watchRise } from './proof.ts';
-import { seatSaddle } from './seating.ts';
+import { testHeadOn } from './proof.ts';
+import { proveOnCoupling } from './recover/proof.ts';
+import { collarSeat } from './recover/seats.ts';
 
-const QUARTER_RAD = Math.PI / 2;
 const BITE_TURNS = 1 / 12;
-const BOLT_TURNS = 1 / 4;
 
 /** Tee's bite broken and snugged, gasket and collar on, saddle over them, second chamber proved. */
 export function* sealOnCoupling(crew: Crew): Work {
@@ -15,23 +13,10 @@ export function* sealOnCoupling(crew: Crew): Work {
   if (!facts.some((fact) => fact.fact === 'looked' && fact.saw.face === 'sound')) throw new StopWork('other');
   yield* act(crew, { kind: 'sign', holdPoint: 'H8' });
   yield* breakTee(crew);
-  yield* put(crew, 'cupGasket');
-  yield* put(crew, 'splitCollar');
-  for (let pulls = 0; pulls < 4; pulls += 1) {
-    yield* act(crew, { kind: 'collarBolt.turn', bolt: 0, turns: BOLT_TURNS });
-    yield* act(crew, { kind: 'collarBolt.turn', bolt: 1, turns: BOLT_TURNS });
-  }
-  yield* seatSaddle(crew, 'collar');
-  yield* put(crew, 'lowerSpool');
-  yield* put(crew, 'isolationValve');
-  yield* act(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });
-  yield* act(crew, { kind: 'valve.turn', angleRad: -QUARTER_RAD });
-  yield* put(crew, 'upperSpool');
+  yield* collarSeat.on(crew);
   yield* readGauge(crew, 'main');
   yield* testHeadOn(crew);
-  yield* watchRise(crew);
-  yield* proveChamber(crew, secondChamber(crew.order.teeSize));
-  yield* ventDown(crew);
+  yield* proveOnCoupling(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'H9' });
 }
 

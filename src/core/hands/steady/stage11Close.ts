@@ -3,7 +3,7 @@ import type { Work } from '../hand.ts';
 import { letGo } from './seating.ts';
 import {
   barrelOnAndOpen,
-  bleedDown,
+  diesAway,
   lookDown,
   openBleed,
   rodDown,
@@ -16,30 +16,65 @@ import {
 const HAND_TIGHT_NM = 6;
 const OVER_LEAST_NM = 6;
 const TO_BE_SURE_S = 3;
+/** Plugs tried: the first and the spare. */
+const PLUGS_MOST = 2;
 
 /** Threads seen, closing plug in, shown quiet with the valve open, seen square; then the rig comes off. */
 export function* closeCoupling(crew: Crew): Work {
   yield* takeOff(crew, 'valveCap');
-  const threads = yield* lookDown(crew);
-  if (threads.threadsSound === false) throw new StopWork('other');
+  yield* lookDown(crew);
   yield* sightCapOff(crew);
-  yield* act(crew, { kind: 'rod.load', piece: pick(crew, 'closingPlug') });
-  yield* barrelOnAndOpen(crew);
-  if (!(yield* rodDown(crew))) throw new StopWork('other');
-  yield* act(crew, { kind: 'rod.turn', turns: -1 / 4 });
-  yield* screwIn(crew);
-  yield* shownTight(crew);
-  yield* shutBleed(crew);
-  yield* rodUpAndBarrelOff(crew);
-  const saw = yield* lookDown(crew);
-  if (saw.closingSquare !== true) throw new StopWork('other');
+  yield* closedAtLast(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'H11' });
   yield* sightCapOff(crew);
   yield* rigOff(crew);
 }
 
-/** Hand-tight first, then the right turns past it by feel: firm, not forced. */
-export function* screwIn(crew: Crew): Work {
+/**
+ * A plug that crosses is turned back out and its thread felt for anew; one that does not seal or stand square is drawn
+ * again, and the spare goes down. There is no way back from here but a closed coupling.
+ */
+function* closedAtLast(crew: Crew): Work {
+  for (let tries = 0; tries < PLUGS_MOST; tries += 1) {
+    const piece = pick(crew, 'closingPlug');
+    if (tries > 0) yield* act(crew, { kind: 'sealant.apply', piece });
+    yield* act(crew, { kind: 'rod.load', piece });
+    yield* barrelOnAndOpen(crew);
+    if (!(yield* rodDown(crew))) throw new StopWork('other');
+    const sealed = (yield* threadTaken(crew)) && (yield* shownTight(crew));
+    yield* shutBleed(crew);
+    if (sealed) {
+      yield* rodUpAndBarrelOff(crew);
+      const saw = yield* lookDown(crew);
+      if (saw.closingSquare === true) return;
+      yield* sightCapOff(crew);
+      yield* ontoPlug(crew);
+    }
+    yield* act(crew, { kind: 'rod.turn', turns: -8 });
+    yield* rodUpAndBarrelOff(crew);
+    yield* act(crew, { kind: 'rod.load', piece: null });
+    crew.setAside.add(piece);
+  }
+  throw new StopWork('proofFails');
+}
+
+/** Backwards until the start of the thread is felt, then in; true where it went in uncrossed. */
+export function* threadTaken(crew: Crew): Work<boolean> {
+  for (let tries = 0; tries < 3; tries += 1) {
+    yield* act(crew, { kind: 'rod.turn', turns: -1 / 4 });
+    if (yield* screwIn(crew)) return true;
+    yield* act(crew, { kind: 'rod.turn', turns: -8 });
+  }
+  return false;
+}
+
+function* ontoPlug(crew: Crew): Work {
+  yield* barrelOnAndOpen(crew);
+  if (!(yield* rodDown(crew))) throw new StopWork('other');
+}
+
+/** Hand-tight first, then the right turns past it by feel: firm, not forced. True where it is in and not crossed. */
+function* screwIn(crew: Crew): Work<boolean> {
   const { closingPastHandTurns, closingNm } = crew.order.limits;
   const [least, most] = closingPastHandTurns;
   const firmNm = closingNm[0] + OVER_LEAST_NM;
@@ -49,20 +84,20 @@ export function* screwIn(crew: Crew): Work {
     const facts = yield* attemptTo(crew, { kind: 'rod.turn', turns });
     if (facts === null) break;
     const turned = lastOf(facts, 'closing.turned');
-    if (turned === null || turned.crossed) throw new StopWork('other');
+    if (turned === null || turned.crossed) return false;
     if (turned.torqueNm >= HAND_TIGHT_NM) past += turns;
-    if (past >= least && (turned.torqueNm >= firmNm || past + turns > most)) return;
+    if (past >= least && (turned.torqueNm >= firmNm || past + turns > most)) return true;
   }
-  if (past < least) throw new StopWork('other');
+  return past >= least;
 }
 
-function* shownTight(crew: Crew): Work {
+function* shownTight(crew: Crew): Work<boolean> {
   const { quietS, shutS } = crew.order.limits;
-  yield* bleedDown(crew);
+  if ((yield* diesAway(crew)) === null) return false;
   yield* wait(crew, quietS + TO_BE_SURE_S);
   yield* shutBleed(crew);
   yield* wait(crew, shutS + TO_BE_SURE_S);
-  if (yield* openBleed(crew)) throw new StopWork('other');
+  return !(yield* openBleed(crew));
 }
 
 function* rigOff(crew: Crew): Work {

@@ -11,6 +11,7 @@ import {
   type Crew,
 } from '../crew.ts';
 import type { Work } from '../hand.ts';
+import { soundPiece } from './recover/kit.ts';
 
 const QUARTER_RAD = Math.PI / 2;
 /** Longest a bleed of this rig is listened to before something must be wrong, s. */
@@ -40,13 +41,32 @@ export function* shutBleed(crew: Crew): Work {
   yield* act(crew, { kind: 'bleed.turn', angleRad: -QUARTER_RAD });
 }
 
-/** Opens the bleed and listens until it is quiet; how long it hissed, s. */
+/**
+ * Opens the bleed and listens until it is quiet; how long it hissed, s. One that is silent where gas must stand above,
+ * or will not die, gets a wire through it: silence is no proof of an empty barrel.
+ */
 export function* bleedDown(crew: Crew): Work<number> {
   yield* openBleed(crew);
-  const hissedS = yield* waitUntil(crew, (readings) => !readings.bleedHeard, BLEED_MOST_S);
+  const first = yield* hissed(crew);
+  if (!crew.view.readings.bleedHeard && (first > 0 || !crew.gasAbove)) return first;
+  yield* act(crew, { kind: 'bleed.clear' });
+  const then = yield* hissed(crew);
   if (crew.view.readings.bleedHeard) throw new StopWork('valvePassing');
-  return hissedS;
+  return first + then;
 }
+
+/** The same where gas that keeps coming says something about what lies below; null then. */
+export function* diesAway(crew: Crew): Work<number | null> {
+  try {
+    return yield* bleedDown(crew);
+  } catch (stop) {
+    if (stop instanceof StopWork && stop.reason === 'valvePassing') return null;
+    throw stop;
+  }
+}
+
+const hissed = (crew: Crew): Work<number> =>
+  waitUntil(crew, (readings) => !readings.bleedHeard, BLEED_MOST_S);
 
 /** Bleeds what stands above the shut valve, and makes sure that nothing comes back. */
 export function* bleedAboveValve(crew: Crew): Work {
@@ -63,11 +83,19 @@ export function* bleedAboveValve(crew: Crew): Work {
 
 /** Puts the rod barrel on with its bleed shut, takes the rod in hand and eases the valve open under it. */
 export function* barrelOnAndOpen(crew: Crew): Work {
-  yield* barrelOn(crew);
-  yield* act(crew, { kind: 'rod.hold', held: true });
-  yield* easeOpen(crew);
-  if (!(yield* fluidQuiet(crew, 'topJoint', 15))) throw new StopWork('proofFails');
+  for (let tries = 0; tries < JOINT_TRIES_MOST; tries += 1) {
+    yield* barrelOn(crew);
+    yield* act(crew, { kind: 'rod.hold', held: true });
+    yield* easeOpen(crew);
+    if (yield* fluidQuiet(crew, 'topJoint', 15)) return;
+    yield* rodUpAndBarrelOff(crew);
+    yield* soundPiece(crew, 'rodBarrel');
+  }
+  throw new StopWork('proofFails');
 }
+
+/** A new joint over the valve that weeps is taken off, looked over and made up anew so often. */
+const JOINT_TRIES_MOST = 3;
 
 /** Where what hangs on the rod needs more height, the upper spool goes on first. */
 function* barrelOn(crew: Crew): Work {
@@ -92,7 +120,7 @@ export function* rodUpAndBarrelOff(crew: Crew): Work {
 }
 
 export function* rodUp(crew: Crew): Work {
-  yield* act(crew, { kind: 'rod.move', lengthM: -0.5 });
+  if (crew.view.rig.rod.travelM > 0) yield* act(crew, { kind: 'rod.move', lengthM: -0.5 });
 }
 
 /** Lowers the rod in short moves until its tip has hold of something or it stops; true where it took hold. */
@@ -107,10 +135,14 @@ export function* rodDown(crew: Crew): Work<boolean> {
 
 /** Sight cap on, valve eased open, a look down with the lamp. The valve is left open. */
 export function* lookDown(crew: Crew) {
-  yield* put(crew, 'sightCap');
-  yield* easeOpen(crew);
-  if (!(yield* fluidQuiet(crew, 'topJoint', 15))) throw new StopWork('proofFails');
-  return yield* look(crew);
+  for (let tries = 0; ; tries += 1) {
+    yield* put(crew, 'sightCap');
+    yield* easeOpen(crew);
+    if (yield* fluidQuiet(crew, 'topJoint', 15)) return yield* look(crew);
+    if (tries + 1 === JOINT_TRIES_MOST) throw new StopWork('proofFails');
+    yield* sightCapOff(crew);
+    yield* soundPiece(crew, 'sightCap');
+  }
 }
 
 export function* look(crew: Crew) {
