@@ -9,7 +9,7 @@ import { exercise } from '../scenario/exercise.ts';
  */
 const pinned = {
   engine: 'stillmain 0.3.0',
-  digest: '086e750514400d14da22527dc93c49818dc454659f3ad79dbb649e57e85e5787',
+  digest: 'abcb9292de2b15abdbc965253c70155cae9534199e0a160727b51419262df0e4',
 };
 
 it('the engine keeps its name only as long as it keeps its bits', () => {
