@@ -1,7 +1,8 @@
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+import { cardOf } from './src/setup/exerciseCard.mjs';
 import { gatheredChecksFile } from './src/setup/places.mjs';
 
 const screenTests = ['tests/{panel,practice,bench,desk}/**/*.test.ts'];
@@ -21,6 +22,16 @@ const checksMustBeThere = {
   },
 };
 
+/** `scenario.json?card` is what the start page shows of an exercise; the exercise itself is fetched when it is opened. */
+const exerciseCards = {
+  name: 'exercise-cards',
+  load(id: string) {
+    if (!id.endsWith('/scenario.json?card')) return null;
+    const card = cardOf(readFileSync(id.slice(0, -'?card'.length), 'utf8'));
+    return { code: `export default ${JSON.stringify(card)};`, moduleType: 'js' as const };
+  },
+};
+
 /**
  * One file for the page, the command line and the tests.
  * The command line is the second build: `vite build --ssr cli.ts`, one file that needs no node_modules.
@@ -29,7 +40,7 @@ export default defineConfig(({ isSsrBuild }) => ({
   root: 'src',
   base: './',
   publicDir: isSsrBuild ? false : '../assets',
-  plugins: [svelte({ configFile: false }), ...(isSsrBuild ? [] : [checksMustBeThere])],
+  plugins: [svelte({ configFile: false }), exerciseCards, ...(isSsrBuild ? [] : [checksMustBeThere])],
   server: { fs: { allow: ['..'] } },
   ssr: isSsrBuild ? { target: 'node', noExternal: true } : {},
   build: {

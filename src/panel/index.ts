@@ -29,4 +29,4 @@ export {
   themeShown,
 } from './preferences.svelte.ts';
 export { lastSaid } from './told.ts';
-export { clockFigure, exerciseWords, momentFigure, tell, type WordKey } from './words/index.ts';
+export { clockFigure, exerciseTitle, exerciseWords, momentFigure, tell, type WordKey } from './words/index.ts';

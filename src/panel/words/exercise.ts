@@ -19,3 +19,8 @@ export function exerciseWords(scenario: Scenario): ExerciseWords {
   const { operator, address, says } = scenario.workOrder;
   return exerciseIn(scenario.id, { title: scenario.title, brief: scenario.brief, operator, address, says });
 }
+
+/** The title of an exercise of which no more is at hand. */
+export function exerciseTitle(id: string, title: string): string {
+  return exerciseIn(id, { title, brief: '', operator: '', address: '', says: [] }).title;
+}

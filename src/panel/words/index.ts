@@ -1,3 +1,3 @@
 export { clockFigure, momentFigure } from './figures.ts';
-export { exerciseWords, type ExerciseWords } from './exercise.ts';
+export { exerciseTitle, exerciseWords, type ExerciseWords } from './exercise.ts';
 export { tell, type WordKey } from './tell.ts';
