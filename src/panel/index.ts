@@ -29,4 +29,11 @@ export {
   themeShown,
 } from './preferences.svelte.ts';
 export { lastSaid } from './told.ts';
-export { clockFigure, exerciseTitle, exerciseWords, momentFigure, tell, type WordKey } from './words/index.ts';
+export {
+  clockFigure,
+  exerciseTitle,
+  exerciseWords,
+  momentFigure,
+  tell,
+  type WordKey,
+} from './words/index.ts';
