@@ -8,3 +8,4 @@ export { hasty } from './hasty.ts';
 export { trusting } from './trusting.ts';
 export { heavy, light } from './heavyAndLight.ts';
 export { muddled, muddledBy } from './muddled.ts';
+export * from './cohort/index.ts';

@@ -1,0 +1,1 @@
+export { cohort, type CohortSize, type InventedRun } from './cohort.ts';
