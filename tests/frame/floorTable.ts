@@ -82,7 +82,11 @@ export const floors: Readonly<Record<string, Floor>> = {
   // Outside the core, units are granted as values: whoever words or draws a reading converts it.
   text: { from: coreTypes, parts: [] },
   session: { from: { ...wholeCore, ...everything('text') }, parts: ['xstate', ...schema] },
-  store: { from: { ...wholeCore, ...everything('text') }, parts: ['idb', ...schema, ...hashing] },
+  // @noble/ed25519: signatures where the browser has none; loaded only there.
+  store: {
+    from: { ...wholeCore, ...everything('text') },
+    parts: ['idb', '@noble/ed25519', ...schema, ...hashing],
+  },
   scene: {
     from: {
       ...everything('core/units', 'core/catalogue', 'text'),
