@@ -1,0 +1,1 @@
+export { explore, type Explored, type ExploreOptions } from './explore.ts';
