@@ -76,7 +76,7 @@ function playReally(from: RunState, move: Move, settleS: number): RunState | nul
   let run = from;
   let done = 0;
   const acts = move.acts(() => run.rig, run.scenario.limits);
-  for (let next = acts.next(); !next.done; ) {
+  for (let next = acts.next(); !next.done;) {
     const attempted = attempt(run, next.value);
     if ('hindrance' in attempted) {
       next = acts.next(attempted.hindrance);

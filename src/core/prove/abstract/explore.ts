@@ -1,5 +1,5 @@
 import type { Scenario } from '../../scenario/index.ts';
-import { setUp } from '../../rig/index.ts';
+import { setUp, sizedBy, type KitEntry } from '../../rig/index.ts';
 import { keyOf } from './levels.ts';
 import { moves, type Move } from './moves.ts';
 import { rest, type Rested, type Stood } from './gas.ts';
@@ -103,10 +103,20 @@ export function explore(scenario: Scenario, options: ExploreOptions = {}): Explo
 
 /** Where the search begins: the workpiece as found, cleaned where pieces will sit, nothing on it. */
 export function startOf(scenario: Scenario): Stood {
-  const found = setUp(scenario.job);
+  const found = setUp({
+    ...scenario.job,
+    kit: scenario.job.kit.filter((piece) => mayServe(scenario.job, piece)),
+  });
   const cleaned = { ...found.site.cleaned, boss: true, pipe: true, coupling: true };
   const rig = { ...found, site: { ...found.site, cleaned } };
   return rest({ rig, gas: { barrel: true, chamber: false, above: false, blowing: false } });
+}
+
+/** What no move would take up, since its size is not the job's, only makes the search slow. */
+function mayServe({ workpiece, system }: Scenario['job'], piece: KitEntry): boolean {
+  const size = piece.trueSize ?? piece.stamped ?? null;
+  const wanted = { tee: workpiece.teeSize, main: workpiece.mainNps, service: system.service.nps, one: null };
+  return size === null || wanted[sizedBy[piece.kind]] === null || wanted[sizedBy[piece.kind]] === size;
 }
 
 /** The first of what making safe would do that a hand can do here. */

@@ -43,7 +43,12 @@ export type Rested = Map<number, Gas>;
 
 /** Lets gas come to rest, and whatever gas and weight move by themselves move, until nothing changes. */
 export function rest(from: Stood, known?: Rested): Stood {
-  let now = restGas(from, known);
+  // a rod nobody holds yet goes as the gas stood when its barrel came on, before a weep has filled it
+  const early = wouldMove(from.rig, senseAt(from));
+  let now = restGas(
+    early === 'rodSinks' ? { ...from, rig: move(from.rig, early, senseAt(from)).rig } : from,
+    known,
+  );
   for (let times = 0; times < SETTLES; times += 1) {
     const sense = senseAt(now);
     const what = wouldMove(now.rig, sense);
@@ -60,10 +65,29 @@ function restGas(from: Stood, known?: Rested): Stood {
   const key = known === undefined ? 0 : keyOf(from);
   const found = known?.get(key);
   if (found !== undefined) return { rig: from.rig, gas: found };
-  // twice over: seals that lift under pressure are looked at again with the pressure they then have
-  const gas = joined({ rig: from.rig, gas: joined(from) });
+  // seals that lift under pressure are looked at again with the pressure they then have
+  let gas = joined(from);
+  for (let times = 0; times < SETTLES; times += 1) {
+    const again = joined({ rig: from.rig, gas });
+    if (same(again, gas)) break;
+    // a saddle that lifts and sits again by turns hovers: live, and blowing
+    gas = times < SETTLES / 2 ? again : either(again, gas);
+  }
   known?.set(key, gas);
   return { rig: from.rig, gas };
+}
+
+function either(a: Gas, b: Gas): Gas {
+  return {
+    barrel: a.barrel || b.barrel,
+    chamber: a.chamber || b.chamber,
+    above: a.above || b.above,
+    blowing: a.blowing || b.blowing,
+  };
+}
+
+function same(a: Gas, b: Gas): boolean {
+  return a.barrel === b.barrel && a.chamber === b.chamber && a.above === b.above && a.blowing === b.blowing;
 }
 
 type Link = ReturnType<typeof layOut>['links'][number];
@@ -88,7 +112,8 @@ function joined(from: Stood): Gas {
   const { cells, links } = layOut(rig, sense);
   const there = spaces.filter((space) => cells.some((cell) => cell.id === space));
   const ways = waysOf(links, sense, ATM_PA + mainPa);
-  if (mainPa <= 0 || rig.site.mainIsolated) return { barrel: false, chamber: false, above: false, blowing: false };
+  if (mainPa <= 0 || rig.site.mainIsolated)
+    return { barrel: false, chamber: false, above: false, blowing: false };
   const settled = settle(there, ways);
   const half = halfOf(mainPa);
   const level = (space: Space): boolean => {
@@ -178,7 +203,8 @@ function openM2(link: Link, sense: Sense, mainAbsPa: number): number {
       return link.cdAM2;
     case 'slot': {
       const cubeM3 = (link.perimeterM * link.gapM * link.gapM * link.gapM) / (24 * link.lengthM);
-      const laminar = (cubeM3 * (mainAbsPa * mainAbsPa - ATM_PA * ATM_PA)) / (VISCOSITY_PA_S * MOLAR_J_PER_MOL);
+      const laminar =
+        (cubeM3 * (mainAbsPa * mainAbsPa - ATM_PA * ATM_PA)) / (VISCOSITY_PA_S * MOLAR_J_PER_MOL);
       const laminarM2 = (laminar * Math.sqrt(MOLAR_KG_PER_MOL * MOLAR_J_PER_MOL)) / (CHOKED_PSI * mainAbsPa);
       const nozzleM2 = link.cd * link.perimeterM * link.gapM;
       const ratio = laminarM2 / nozzleM2;

@@ -27,11 +27,15 @@ const stopped = ({ stopper, ...rig }: RigState): boolean =>
 
 /** Something tight stands in the main's only opening, by itself. */
 function barred(rig: RigState): boolean {
-  if (rig.tee.at !== 'coupling') return rig.closing.at === 'coupling' && rig.closing.engagedTurns > CLOSES_TURNS;
+  if (rig.tee.at !== 'coupling') return closed(rig);
   if (teeComing(rig)) return false;
   const plugIn = rig.plug.at === 'tee' && rig.plug.turnsBack < SNUG_TURNS;
   const keeperIn = rig.keeper.at === 'tee' && rig.keeper.engagedTurns > CLOSES_TURNS;
   return (plugIn || keeperIn) && (branchShut(rig) || stopped(rig));
+}
+
+function closed({ closing }: RigState): boolean {
+  return closing.at === 'coupling' && closing.engagedTurns > CLOSES_TURNS;
 }
 
 /**
@@ -68,7 +72,8 @@ function* openTop(rig: RigState, gas: Stood['gas']): Generator<string> {
   const top = topPiece(rig);
   const kind = top === null ? null : rig.kit[top].kind;
   if (kind === 'testHead' && rig.testHead.ventOpen === 0) yield 'vent.open';
-  if ((kind === 'rodBarrel' || kind === 'sightCap') && gas.above && rig.bleed.openRad === 0) yield 'bleed.open';
+  if ((kind === 'rodBarrel' || kind === 'sightCap') && gas.above && rig.bleed.openRad === 0)
+    yield 'bleed.open';
   if (kind === 'testHead') yield 'testHead.off';
   if (kind === 'sightCap') yield 'sightCap.off';
   if (kind === 'valveCap') yield 'valveCap.off';
@@ -80,6 +85,8 @@ function* barAgain(stood: Stood): Generator<string> {
   const { rig } = stood;
   // a sawn branch with nothing in the bore: no plug on top bars it, and every barrier over it is a single one
   if (rig.tee.at === 'coupling' && !branchShut(rig) && !stopped(rig)) return;
+  // a closing plug that is in as far as it goes and still lets gas by (dry, or crossed) bars nothing
+  if (rig.tee.at !== 'coupling' && closed(rig)) return;
   if (rig.saddle.on === 'board') {
     yield* byHand(rig);
   } else if (rig.saddle.on === 'tee' && teeComing(rig)) {
@@ -141,7 +148,8 @@ function* nextBarrel(rig: RigState): Generator<string> {
 function bars(rig: RigState): boolean {
   const { rod, tee } = rig;
   const socket = rod.tip !== null && rig.kit[rod.tip].kind === 'socket';
-  if (tee.at !== 'coupling') return rod.load === 'closing' || (socket && rod.load === null && rig.closing.at === 'coupling');
+  if (tee.at !== 'coupling')
+    return rod.load === 'closing' || (socket && rod.load === null && rig.closing.at === 'coupling');
   if (rod.load === 'plug') return rig.keeper.at !== 'tee';
   if (rod.load === 'keeper') return rig.plug.at !== 'tee';
   return socket && rod.load === null && (rig.plug.at === 'tee' || rig.keeper.at === 'tee');

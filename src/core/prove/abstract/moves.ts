@@ -56,26 +56,23 @@ function* off(rig: RigState, kind: KitKind): Generator<Action, Hindrance | null,
   return piece === null ? 'notPlaced' : yield { kind: 'piece.remove', piece, holdBack: true };
 }
 
-const one =
-  (action: (rig: RigState) => Action | null): Move['acts'] =>
+const one = (action: (rig: RigState) => Action | null): Move['acts'] =>
   function* (look) {
     const next = action(look());
     if (next !== null) yield next;
   };
 
-const places =
-  (kind: KitKind): Move['acts'] =>
+const places = (kind: KitKind): Move['acts'] =>
   function* (look) {
     yield* put(look(), kind);
   };
 
-const removes =
-  (kind: KitKind): Move['acts'] =>
+const removes = (kind: KitKind): Move['acts'] =>
   function* (look) {
     yield* off(look(), kind);
   };
 
-/** Chains hung, cradled where the main is small, hooked, and every leg drawn up in turn as far as the seat asks. */
+/** Chains hung, cradled where the main is small, hooked, and every leg drawn up as far as either seat asks. */
 function* chainsDrawn(look: () => RigState): Acts {
   if (cradleMains.includes(look().job.workpiece.mainNps)) {
     while (look().saddle.cradles.length < 2) if ((yield* put(look(), 'cradleBlock')) !== null) break;
@@ -86,17 +83,15 @@ function* chainsDrawn(look: () => RigState): Acts {
   for (const chain of [0, 1]) {
     if (!look().chains[chain].hooked) yield { kind: 'chain.hook', chain, hooked: true };
   }
-  for (let pull = 1; pull <= PULLS; pull += 1) {
-    for (const chain of [0, 1]) {
-      for (const side of ['left', 'right'] as const) {
-        const turns = pull * PULL_TURNS - look().chains[chain][side];
-        if (turns > 0) yield { kind: 'tensioner.turn', chain, side, turns };
-      }
+  for (const chain of [0, 1]) {
+    for (const side of ['left', 'right'] as const) {
+      const turns = DRAWN_TURNS - look().chains[chain][side];
+      if (turns > 0) yield { kind: 'tensioner.turn', chain, side, turns };
     }
   }
 }
-const PULLS = 3;
-const PULL_TURNS = 1 / 4;
+/** Turns past snug that press either seat shut at the pressures of this method. */
+const DRAWN_TURNS = 3 / 4;
 
 function* chainsSlack(look: () => RigState): Acts {
   for (const chain of [0, 1]) {
@@ -107,7 +102,8 @@ function* chainsSlack(look: () => RigState): Acts {
 }
 
 function* chainsOff(look: () => RigState): Acts {
-  for (const chain of [0, 1]) if (look().chains[chain].hooked) yield { kind: 'chain.hook', chain, hooked: false };
+  for (const chain of [0, 1])
+    if (look().chains[chain].hooked) yield { kind: 'chain.hook', chain, hooked: false };
 }
 
 /** Over the coupling the valve stands on the lower spool. */
@@ -228,7 +224,9 @@ export const moves: readonly Move[] = [
   {
     id: 'tee.in',
     acts: one(({ tee }) =>
-      tee.turnsBack > 0 ? { kind: 'tee.turn', turns: Math.min(FAR_TURNS, tee.turnsBack), holdBack: true } : null,
+      tee.turnsBack > 0
+        ? { kind: 'tee.turn', turns: Math.min(FAR_TURNS, tee.turnsBack), holdBack: true }
+        : null,
     ),
   },
   { id: 'branch.pilot', acts: one(() => ({ kind: 'branch.cut', part: 'pilot' })) },
@@ -288,7 +286,10 @@ export const moves: readonly Move[] = [
     id: 'stopper.slacken',
     acts: one(({ stopper }) => (stopper.squeezeTurns > 0 ? { kind: 'innerRod.turn', turns: -10 } : null)),
   },
-  { id: 'latch.off', acts: one(({ rod }) => (rod.load === 'stopper' ? { kind: 'rod.turn', turns: 1 / 4 } : null)) },
+  {
+    id: 'latch.off',
+    acts: one(({ rod }) => (rod.load === 'stopper' ? { kind: 'rod.turn', turns: 1 / 4 } : null)),
+  },
   {
     id: 'latch.on',
     acts: one(({ rod }) => (rod.engaged === 'stopper' ? { kind: 'rod.turn', turns: -1 / 4 } : null)),

@@ -19,7 +19,7 @@ function playedAt(from: Stood, move: Move, limits: Limits, known?: Rested): Stoo
   let now = from;
   let done = 0;
   const acts = move.acts(() => now.rig, limits);
-  for (let next = acts.next(); !next.done; ) {
+  for (let next = acts.next(); !next.done;) {
     const outcome = act(now.rig, next.value, senseAt(now));
     if (typeof outcome === 'string') {
       next = acts.next(outcome);
