@@ -26,6 +26,22 @@ const briefs: Readonly<Record<string, string>> = {
     'El calefactor de una parada de autobús se alimentaba de la tubería grande del camino del norte. La presión es baja, la tubería principal es grande y la te es la menor que hay.',
   'abandon-34in-tee-on-3in-main':
     'La te pasó cuarenta años en arcilla mojada junto al arroyo. La acometida se abandona como todas las de la fila, y las otras fueron bien.',
+  'drill-prove-a-chamber':
+    'La silla está sobre la te, las cadenas tensadas y la válvula de aislamiento puesta. Pruebe esta cámara: bombear, mirar con líquido detector, mantener, probar el asiento de la propia válvula, desahogar y observar. Firme cuando lo haya visto y entregue.',
+  'drill-draw-the-plug':
+    'La cámara está probada y firmada. Saque el tapón superior a través de la válvula, llévelo al banco sin un soplo en la cara de nadie y mire por el paso. Firme lo que vio y entregue.',
+  'drill-stop-the-bore':
+    'El tapón está fuera y el paso limpio. Mida para el obturador, colóquelo y demuestre por el desfogue que la acometida de detrás está muerta; son 200 ft. Mire el obturador, firme dos veces y entregue.',
+  'drill-lock-the-stop':
+    'El obturador está puesto y visto. Ponga encima el tapón de retención, escuche una vez más antes de quitar el equipo, apriételo como dice su ficha con dos llaves y márquelo. Firme y entregue.',
+  'drill-part-the-service':
+    'El cierre está asegurado y marcado. Demuestre que el ramal está muerto antes de que la sierra lo atraviese, separe la acometida, recorte la te hasta que pase el anillo calibrador y deje la acometida purgada y tapada. Firme y entregue.',
+  'drill-seal-on-the-coupling':
+    'La acometida ya no está y la te está recortada. Afloje su primer agarre y vuelva a ajustarla, selle sobre el manguito en una tubería principal tan delgada que necesita calzos, y pruebe la segunda cámara sin empujar el obturador hacia abajo. Firme y entregue.',
+  'drill-draw-the-tee':
+    'La segunda cámara está probada. Todo a mano; luego la te se desenrosca a través del equipo y el tapón de cierre entra detrás. Entre el último hilo de la te y el sello del tapón hay una sola pared y no hay vuelta atrás: siga hasta que esté cerrado.',
+  'drill-hand-back':
+    'El manguito está cerrado y el equipo fuera. Pruebe lo que queda en el suelo, despeje el aire, deje todo como estaba y escriba lo que de verdad se leyó: la cuadrilla anterior dejó sus cifras. Firme, cubra y entregue.',
 };
 
 /** Lines that every order has, with their figures left as they stand. */
@@ -34,6 +50,29 @@ const lines: readonly (readonly [RegExp, string])[] = [
     /^Abandon an? (\S+)-inch service tee on a live (\S+)-inch main(?:, (\d+) ft of service)?$/,
     'Abandonar una te de servicio de $1 in en una tubería principal de $2 in con gas',
   ],
+  [
+    /^Drill: prove a chamber over a (\S+)-inch tee$/,
+    'Ejercicio corto: probar una cámara sobre una te de $1 in',
+  ],
+  [
+    /^Drill: draw the top plug of a (\S+)-inch tee$/,
+    'Ejercicio corto: sacar el tapón superior de una te de $1 in',
+  ],
+  [/^Drill: stop the bore of a (\S+)-inch tee$/, 'Ejercicio corto: obturar el paso de una te de $1 in'],
+  [/^Drill: lock the stop of a (\S+)-inch tee$/, 'Ejercicio corto: asegurar el obturador de una te de $1 in'],
+  [
+    /^Drill: part the service of a (\S+)-inch tee$/,
+    'Ejercicio corto: separar la acometida de una te de $1 in',
+  ],
+  [
+    /^Drill: seal over the coupling of a (\S+)-inch tee$/,
+    'Ejercicio corto: sellar sobre el manguito de una te de $1 in',
+  ],
+  [
+    /^Drill: draw a (\S+)-inch tee over a live coupling, and close it$/,
+    'Ejercicio corto: sacar una te de $1 in de un manguito con gas y cerrarlo',
+  ],
+  [/^Drill: hand back after a (\S+)-inch tee$/, 'Ejercicio corto: entregar después de una te de $1 in'],
   [/^Harrow Vale Gas, training yard$/, 'Harrow Vale Gas, patio de prácticas'],
   [/^Yard bay (\d+), (.+)$/, 'Zona $1 del patio, $2'],
   [
