@@ -1,11 +1,12 @@
 import { Command, CommanderError } from 'commander';
 import { checkLaws } from '../core/physics/index.ts';
 import { recordJsonSchema } from '../core/run/index.ts';
-import { parseScenario, scenarioJsonSchema } from '../core/scenario/index.ts';
+import { parseScenario, scenarioJsonSchema, setJsonSchema } from '../core/scenario/index.ts';
 import { say } from '../text/index.ts';
 import exerciseFile from '../../scenarios/abandon-1in-tee-on-4in-main/scenario.json';
 import { bench, BENCH_SIZE, wordBench } from './bench/index.ts';
 import { driveScenario, handNames } from './driveScenario.ts';
+import { driveSet, setIn, wordSet } from './driveSet.ts';
 import { makeDrill } from './makeDrill.ts';
 import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
 import { isGood } from './judgeFile.ts';
@@ -49,12 +50,19 @@ export async function runCommand(args: readonly string[], io: CommandIo): Promis
 function addDrive(program: Command, io: CommandIo, ends: (good: boolean) => void): void {
   program
     .command('drive')
-    .description('let a scripted hand perform an exercise, and judge it')
-    .argument('<scenario>', 'folder or file of the exercise')
+    .description('let a scripted hand perform an exercise or a set of them, and judge it')
+    .argument('<scenario>', 'folder or file of the exercise, or file of a set')
     .option('--hand <name>', `which hand: ${handNames.join(', ')}`, 'steady')
-    .option('-o, --output <file>', 'write the run here')
+    .option('-o, --output <file>', 'write the run here; of a set, the runs into this folder')
     .option('--json', 'one JSON document on standard output')
     .action((place: string, options: { hand: string; output?: string; json?: boolean }) => {
+      const set = setIn(place);
+      if (set !== null) {
+        const made = driveSet(set, place, options.hand, options.output, io.err);
+        io.out(options.json ? JSON.stringify(made) : `${wordSet(made)}\n${say('caution.trains')}`);
+        ends(made.verdict === 'pass');
+        return;
+      }
       const scenario = readScenario(place);
       io.err(`Driving ${scenario.id} by the ${options.hand} hand …`);
       const result = driveScenario(scenario, options.hand, options.output);
@@ -144,15 +152,22 @@ function addSchema(program: Command, io: CommandIo): void {
   program
     .command('schema')
     .description('print the JSON Schema of a document')
-    .argument('<document>', 'scenario or run')
+    .argument('<document>', Object.keys(schemas).join(', '))
     .option('--json', 'the same: a schema is always JSON')
     .action((document: string) => {
-      if (document !== 'scenario' && document !== 'run')
-        throw new Unusable(`There is no document called ${document}; there are scenario and run.`);
-      const schema = document === 'scenario' ? scenarioJsonSchema() : recordJsonSchema();
-      io.out(JSON.stringify(schema, null, 2));
+      if (!Object.hasOwn(schemas, document))
+        throw new Unusable(
+          `There is no document called ${document}; there are ${Object.keys(schemas).join(', ')}.`,
+        );
+      io.out(JSON.stringify(schemas[document](), null, 2));
     });
 }
+
+const schemas: Readonly<Record<string, () => object>> = {
+  scenario: scenarioJsonSchema,
+  run: recordJsonSchema,
+  set: setJsonSchema,
+};
 
 function addBench(program: Command, io: CommandIo): void {
   program

@@ -177,6 +177,45 @@ describe('stillmain schema', () => {
   );
 });
 
+describe('stillmain drive on a set', () => {
+  it('drives five exercises, writes five runs and judges the set by its own rule', async () => {
+    const { code, out } = await call(
+      'drive',
+      'scenarios/sets/first-qualification.json',
+      '-o',
+      at('set'),
+      '--json',
+    );
+    const made = JSON.parse(out) as { verdict: string; passed: number; runs: { scenario: string }[] };
+    expect([code, made.verdict, made.passed]).toEqual([0, 'pass', 5]);
+    for (const { scenario } of made.runs)
+      expect(readFileSync(at(`set/${scenario}.json`), 'utf8')).toContain(scenario);
+    const { code: asked, out: schema } = await call('schema', 'set');
+    expect(asked).toBe(0);
+    const valid = new Ajv2020({ strict: false }).compile(JSON.parse(schema) as object);
+    expect(valid(JSON.parse(readFileSync('scenarios/sets/first-qualification.json', 'utf8')))).toBe(true);
+  });
+});
+
+describe('stillmain drill', () => {
+  it('cuts a drill that the steady hand passes from where it begins', async () => {
+    const { code } = await call('drill', exerciseFolder, '--stage', 's7', '-o', at('drill.json'));
+    expect(code).toBe(0);
+    const driven = await call('drive', at('drill.json'), '--json');
+    const { verdict, holdPoints } = JSON.parse(driven.out) as {
+      verdict: string;
+      holdPoints: { id: string }[];
+    };
+    expect([driven.code, verdict, holdPoints.map(({ id }) => id)]).toEqual([0, 'pass', ['H6']]);
+  });
+
+  it('says that there is no such stage', async () => {
+    const { code, err } = await call('drill', exerciseFolder, '--stage', 's99', '-o', at('none.json'));
+    expect(code).toBe(2);
+    expect(err).toContain('There is no stage called s99');
+  });
+});
+
 describe('stillmain bench', () => {
   it('measures the job, holds, blows, growth, length, random openings and other methods', async () => {
     const { code, out } = await call(

@@ -54,7 +54,7 @@ describe('the shipped exercises', () => {
   });
 
   it('do not give away by their titles what has to be found', () => {
-    for (const { scenario } of all)
+    for (const { scenario } of all.filter(({ scenario: { kind } }) => kind === 'job'))
       expect(scenario.title).not.toMatch(/refuse|refer|stop|worn|above|suspect|beyond|mislabel/i);
   });
 
@@ -81,11 +81,13 @@ describe.each(sound.map(({ name, scenario }) => [name, scenario] as const))('%s'
     expect([assessment.verdict, assessment.ending]).toEqual(['pass', 'complete']);
     expect(assessment.score).toBeGreaterThanOrEqual(95);
     expect(assessment.holdPoints.map((h) => [h.id, h.outcome])).toEqual(
-      holdPointIds.map((id) => [id, 'held']),
+      scenario.holdPoints.map(({ id }) => [id, 'held']),
     );
+    if (scenario.kind === 'job') expect(scenario.holdPoints.map(({ id }) => id)).toEqual([...holdPointIds]);
   });
 
   it('lets its service out in the time the bleed should take, within 5 % and a second of watching', () => {
+    if (!run.facts.some((f) => f.fact === 'stopper.squeezed')) return;
     const longest = Math.max(...run.facts.flatMap((f) => (f.fact === 'bleed.quiet' ? [f.hissedS] : [])));
     const { expectedHissS } = scenario.limits;
     expect(Math.abs(longest - expectedHissS)).toBeLessThan(0.05 * expectedHissS + 1);

@@ -4,7 +4,13 @@ import { parseScenario, type Scenario } from '../../src/core/scenario/index.ts';
 const folder = 'scenarios';
 
 /** Names of the folders of all shipped exercises. */
-export const shippedNames: readonly string[] = readdirSync(folder).sort((a, b) => (a < b ? -1 : 1));
+export const shippedNames: readonly string[] = readdirSync(folder)
+  .filter((name) => name !== 'sets')
+  .sort((a, b) => (a < b ? -1 : 1));
+
+/** Names of the shipped sets, and the text of one. */
+export const setNames: readonly string[] = readdirSync(`${folder}/sets`).map((file) => file.replace('.json', ''));
+export const setText = (name: string): string => readFileSync(`${folder}/sets/${name}.json`, 'utf8');
 
 /** One shipped exercise, read as the product reads it. */
 export function shipped(name: string): Scenario {

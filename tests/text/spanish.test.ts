@@ -158,9 +158,9 @@ describe('the Spanish catalogue', () => {
   });
 
   it('has every shipped exercise, line for line', () => {
-    const shipped = readdirSync('scenarios').map(
-      (name) => JSON.parse(readFileSync(`scenarios/${name}/scenario.json`, 'utf8')) as Scenario,
-    );
+    const shipped = readdirSync('scenarios')
+      .filter((name) => name !== 'sets')
+      .map((name) => JSON.parse(readFileSync(`scenarios/${name}/scenario.json`, 'utf8')) as Scenario);
     expect(shipped.length).toBeGreaterThan(5);
     for (const { id, title, brief, workOrder } of shipped) {
       const { operator, address, says } = workOrder;

@@ -20,7 +20,7 @@ const allowed: ReadonlySet<ActionKind> = new Set<ActionKind>([
 
 /** Whether an act is put off because the high alarm rings. */
 export function mustLeave(crew: Crew, action: Action): boolean {
-  return crew.view.readings.alarm === 2 && !allowed.has(action.kind);
+  return crew.heedsAlarm && crew.view.readings.alarm === 2 && !allowed.has(action.kind);
 }
 
 /**

@@ -10,7 +10,7 @@ const QUARTER_RAD = Math.PI / 2;
  * happens.
  */
 export const hasty: Hand = function* (order, first) {
-  const crew = crewOf(order, first);
+  const crew = crewOf(order, first, false);
   yield* arrive(crew);
   yield* sealAndSign(crew);
   yield* drawPlug(crew);

@@ -14,6 +14,8 @@ export class StopWork {
 
 /** What a crew carries along: the order, the last view, what it has read, and the pieces it has set aside. */
 export interface Crew {
+  /** Leaves the hole at the high alarm; a crew that does not is no model. */
+  readonly heedsAlarm: boolean;
   readonly order: Order;
   view: View;
   mainReadingPa: number;
@@ -27,8 +29,9 @@ export interface Crew {
 }
 
 /** A crew at the beginning of its work, with what those before it read and set aside. */
-export function crewOf(order: Order, first: View): Crew {
+export function crewOf(order: Order, first: View, heedsAlarm = true): Crew {
   const crew: Crew = {
+    heedsAlarm,
     order,
     view: first,
     mainReadingPa: 0,

@@ -1,3 +1,4 @@
+export { judgeSet, type SetAssessment } from './set.ts';
 export * from './types.ts';
 export * from './catalogue.ts';
 export { judge, type JudgedRecord } from './judge.ts';
