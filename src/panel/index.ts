@@ -7,7 +7,9 @@ export { default as ClockBar } from './bar/ClockBar.svelte';
 export { default as StripChart } from './charts/StripChart.svelte';
 export { default as Timeline } from './charts/Timeline.svelte';
 export { columnsOf, tableRows } from './charts/columns.ts';
+export { feltOf, graspOf, nameOf } from './hands/grasp.ts';
 export { gripOf } from './hands/grip.ts';
+export { lookAtOf } from './hands/lookAt.ts';
 export { default as Hands } from './hands/Hands.svelte';
 export { things } from './hands/things.ts';
 export { thingOf, thingOfKind } from './hands/thingOf.ts';
@@ -16,6 +18,7 @@ export { default as Gauge } from './instruments/Gauge.svelte';
 export { pieceOffers } from './kit/pieceOffers.ts';
 export { default as Instruments } from './instruments/Instruments.svelte';
 export { default as Order } from './order/Order.svelte';
+export type { PictureHands } from './picture/hands.ts';
 export { default as Rig } from './picture/Rig.svelte';
 export { followLanguage, showLanguage } from './language.svelte.ts';
 export {
@@ -28,7 +31,7 @@ export {
   showPreferences,
   themeShown,
 } from './preferences.svelte.ts';
-export { lastSaid } from './told.ts';
+export { lastSaid, refusalSaid } from './told.ts';
 export {
   clockFigure,
   exerciseTitle,

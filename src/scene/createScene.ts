@@ -7,6 +7,7 @@ import { Dots } from './draw/dots.ts';
 import { GasBodies } from './draw/gas.ts';
 import { listen, targetOf } from './draw/gestures.ts';
 import { Ground } from './draw/ground.ts';
+import { handlesIn, type Handle } from './draw/handles.ts';
 import { Items } from './draw/items.ts';
 import { linear, Materials } from './draw/materials.ts';
 import { pickAt, type Picked } from './draw/picker.ts';
@@ -26,6 +27,9 @@ export interface SceneOptions {
   /** Nothing moves by itself: particles stand still, views change at once. */
   readonly reducedMotion?: boolean;
 }
+
+/** A new picture was asked for; drawn, with the eye still on its way; drawn, and at rest; drawn, for gas alone. */
+export type Stir = 'asked' | 'moving' | 'drawn' | 'gas';
 
 export interface SceneStats {
   readonly tier: 'full' | 'plain';
@@ -53,14 +57,18 @@ export interface RigScene {
   readonly setChosen: (id: string | null) => void;
   /** What is under a point of the canvas, CSS pixels from its corner: `id/part`, or null. */
   readonly pick: (x: number, y: number) => string | null;
+  /** Parts in sight that can be taken hold of. */
+  readonly handles: () => Handle[];
+  /** What is in the hand now, or null: told when it is taken and when it is let go. The picture stands still meanwhile. */
+  readonly onHeld: (listener: (target: string | null) => void) => () => void;
   /** Told when the user turns the picture himself, and when a named view takes over again. */
   readonly onTaken: (listener: (taken: boolean) => void) => () => void;
   readonly onIntent: (listener: (intent: Intent) => void) => () => void;
   /** A key that turns, shifts or nears the picture: true when it was one. Whoever owns the canvas hands keys in. */
   /** Where points of the rig are on the canvas, CSS pixels from its corner. */
   readonly project: (points: readonly Vec3[]) => { readonly x: number; readonly y: number }[];
-  /** Told after each frame: what is laid over the picture must move with it. */
-  readonly onFrame: (listener: () => void) => () => void;
+  /** Told how the picture stirs: what is laid over it must move with it. */
+  readonly onFrame: (listener: (frame: Stir) => void) => () => void;
   /** Told when the driver takes the picture away, and when it gives it back. */
   readonly onLost: (listener: (lost: boolean) => void) => () => void;
   readonly nudge: (key: string, shift?: boolean) => boolean;
@@ -113,9 +121,12 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   let clockS = 0;
   let size = { width: 1, height: 1, covered: 0 };
   const listeners = listenersOf<Intent>();
-  const frameListeners = listenersOf<undefined>();
+  const frameListeners = listenersOf<Stir>();
+  let anew = true;
   const lostListeners = listenersOf<boolean>();
   const eyeListeners = listenersOf<boolean>();
+  const heldListeners = listenersOf<string | null>();
+  let held = false;
   const take = (now: boolean) => {
     if (now === taken) return;
     taken = now;
@@ -172,8 +183,10 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     frames++;
     if (wanted === 'auto' && measured < 2 && view !== null) measure(before);
     else lastFrameMs = performance.now() - before;
-    frameListeners.tell(undefined);
-    if (moving || (flowing && !still)) invalidate();
+    const stir = moving ? 'moving' : anew ? 'drawn' : 'gas';
+    anew = moving;
+    frameListeners.tell(stir);
+    if (moving || (flowing && !still)) askForFrame();
   };
 
   /** The first frame compiles; the second is timed to its end. */
@@ -189,16 +202,27 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   };
 
   function invalidate(): void {
+    if (!anew) frameListeners.tell('asked');
+    anew = true;
+    askForFrame();
+  }
+
+  function askForFrame(): void {
     if (pending === 0) pending = requestAnimationFrame(draw);
   }
 
   const place = (clientX: number, clientY: number): Picked | null => {
     const box = canvas.getBoundingClientRect();
-    const x = ((clientX - box.left) / box.width) * 2 - 1;
-    const y = 1 - ((clientY - box.top) / box.height) * 2;
+    return lookAt(((clientX - box.left) / box.width) * 2 - 1, 1 - ((clientY - box.top) / box.height) * 2);
+  };
+
+  const lookAt = (x: number, y: number): Picked | null => {
     const plane = isCut() ? materials.shared.plane.value : null;
     return pickAt(x, y, turntable.camera, [items.root, chains.root, ground.root], plane);
   };
+
+  const kindOf = (id: string): string =>
+    view?.items.find((i) => i.id === id)?.kind ?? (view?.chains.some((c) => c.id === id) ? 'chain' : '');
 
   const nudge = (key: string, shift = false): boolean => {
     const step = stepOf(key, shift);
@@ -211,15 +235,19 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
 
   const stopListening = listen(canvas, {
     pick: place,
-    kindOf: (id) =>
-      view?.items.find((i) => i.id === id)?.kind ?? (view?.chains.some((c) => c.id === id) ? 'chain' : ''),
+    kindOf,
     metresPerPixel: () => turntable.metresPerPixel(size.height),
     emit: listeners.tell,
+    hold: (target) => {
+      held = target !== null;
+      heldListeners.tell(target);
+      goTo(true);
+    },
   });
 
-  /** Go where the chosen view looks, unless it is looked at already or the user has turned the picture. */
+  /** Go where the chosen view looks, unless it is looked at already, or the user has turned the picture or holds a part. */
   const goTo = (smooth: boolean) => {
-    if (!view || taken) return;
+    if (!view || taken || held) return;
     const to = viewpoint(viewName, view, sectionRad);
     const key = JSON.stringify([to, size]);
     if (key === framed) return;
@@ -296,6 +324,14 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       return found ? targetOf(found) : null;
     },
     onIntent: listeners.add,
+    handles: () =>
+      handlesIn([items.root, chains.root], {
+        camera: turntable.camera,
+        ...size,
+        kindOf,
+        pick: lookAt,
+      }),
+    onHeld: heldListeners.add,
     onTaken: eyeListeners.add,
     onFrame: frameListeners.add,
     onLost: lostListeners.add,
@@ -324,7 +360,8 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       canvas.removeEventListener('webglcontextlost', lose);
       canvas.removeEventListener('webglcontextrestored', regain);
       stopListening();
-      for (const told of [listeners, frameListeners, lostListeners, eyeListeners]) told.clear();
+      for (const told of [listeners, frameListeners, lostListeners, eyeListeners, heldListeners])
+        told.clear();
       turntable.dispose();
       for (const part of [items, chains, details, ground, gas, dots, materials]) part.dispose();
       renderer.dispose();

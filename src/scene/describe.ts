@@ -47,6 +47,6 @@ export function describe(rig: RigState, shown: Shown = nothingShown): SceneView 
       boreFloorZM: stand.geometry.couplingTopZM,
     },
     sizes: sizeViews(rig, stand),
-    work: workView(rig, stand, shown.doing),
+    work: workView(rig, stand, shown.lookAt ?? shown.doing),
   };
 }

@@ -25,11 +25,16 @@ const grips: Readonly<Record<string, Grip>> = {
   'topPlug.square': 'turn',
   'keeperPlug.square': 'turn',
   'chain.tensioner': 'turn',
-  'splitCollar.bolts': 'turn',
+  'splitCollar.leftBolt': 'turn',
+  'splitCollar.rightBolt': 'turn',
   'serviceTee.body': 'turn',
 };
 
 export const gripOf = (kind: string, part: string): Grip | null => grips[`${kind}.${part}`] ?? null;
+
+/** Chains answer with a side, which is always the tensioner. */
+export const graspedPart = (kind: string, part: string): string =>
+  kind === 'chain' && part !== 'link' ? 'tensioner' : part;
 
 /** A drag of this many pixels across is one turn; and so many pixels down are a metre, times the view's own scale. */
 const PIXELS_A_TURN = 420;

@@ -18,9 +18,23 @@ export interface GasTruth {
 /** Leak-detection fluid stays wet so long, s (assumed). */
 const WET_S = 120;
 
-/** What the picture may show of a run: instruments and fluid always, the gas itself only where truth is given. */
-export function shownOf(run: RunState, readings: Readings | null, truth: GasTruth | null): Shown {
-  return { readings, gas: truth ? gasOf(run, truth) : null, fluid: fluidOf(run), doing: doingOf(run) };
+/**
+ * What the picture may show of a run: instruments and fluid always, the gas itself only where truth is given.
+ * `lookAt` is work whose place is looked at instead of the last done.
+ */
+export function shownOf(
+  run: RunState,
+  readings: Readings | null,
+  truth: GasTruth | null,
+  lookAt: Action | null = null,
+): Shown {
+  return {
+    readings,
+    gas: truth ? gasOf(run, truth) : null,
+    fluid: fluidOf(run),
+    doing: doingOf(run),
+    lookAt,
+  };
 }
 
 function gasOf(run: RunState, truth: GasTruth): NonNullable<Shown['gas']> {

@@ -1,14 +1,31 @@
 import type { App } from './harness.ts';
 import { inEnglish, type Tongue } from './tongue.ts';
 
-/** A crew member at the keyboard: finds things by the words on the screen and knows only what the screen says. */
+/** How a person gets at what the screen offers: by its keys, or by a mouse. */
+export interface Way {
+  /** Puts hands on a thing of the list. */
+  readonly choose: (thing: string) => Promise<void>;
+  /** Does what a button of that name would; true when something came of it though the hand was hindered in the end. */
+  readonly work: (button: string) => Promise<boolean>;
+}
+
+/** Everything by role and name, focus and Enter. */
+const byKeys = (app: App, { label }: Tongue): Way => ({
+  choose: (thing) => app.pressByKey('tab', label(thing)),
+  work: async (button) => {
+    await app.pressByKey('button', label(button));
+    return false;
+  },
+});
+
+/** A crew member at the screen: finds things by the words on it and knows only what it says. */
 export interface Person {
   readonly app: App;
   /** The language the screen is in. Buttons are named by their English words and looked up. */
   readonly tongue: Tongue;
   /** Puts hands on a thing: the tab of that name. */
   on(thing: string): Promise<void>;
-  /** Presses a button by keyboard and returns what the log says came of it, newest last. Fails when hindered. */
+  /** Does what a button says and returns what the log says came of it, newest last. Fails when hindered. */
   act(button: string): Promise<string[]>;
   /** The same, where the hand may be hindered: null then. */
   attempt(button: string): Promise<string[] | null>;
@@ -35,7 +52,7 @@ export function figureIn(text: string, pattern: RegExp): number {
 /** The torque a hand feels, N·m, in whatever language it is told; 0 where none is. */
 export const torqueIn = (text: string): number => (/N·m/.test(text) ? figureIn(text, /([\d.,]+) N·m/) : 0);
 
-export function personAt(app: App, tongue: Tongue = inEnglish): Person {
+export function personAt(app: App, tongue: Tongue = inEnglish, way: Way = byKeys(app, tongue)): Person {
   let lastTop = '';
 
   async function readLog(): Promise<string[]> {
@@ -50,10 +67,11 @@ export function personAt(app: App, tongue: Tongue = inEnglish): Person {
   }
 
   async function attempt(button: string): Promise<string[] | null> {
-    await app.pressByKey('button', tongue.label(button));
+    const moved = await way.work(button);
     const lines = await readLog();
-    const hindered = tongue.says.hindered.test(lines[0] ?? '');
-    const happened = hindered ? lines.slice(1) : lines;
+    const refused = tongue.says.hindered.test(lines[0] ?? '');
+    const hindered = refused && !moved;
+    const happened = refused ? lines.slice(1) : lines;
     const known = happened.indexOf(lastTop);
     lastTop = happened[0] ?? '';
     return hindered ? null : happened.slice(0, known === -1 ? undefined : known).reverse();
@@ -68,7 +86,7 @@ export function personAt(app: App, tongue: Tongue = inEnglish): Person {
   return {
     app,
     tongue,
-    on: (thing) => app.pressByKey('tab', tongue.label(thing)),
+    on: way.choose,
     attempt,
     act,
     async acts(...buttons) {

@@ -10,7 +10,7 @@ import {
   stopBore,
 } from './job-later.ts';
 import { drawPlug, lookBore, proveFirst, sealOnTee, setUp } from './job.ts';
-import { personAt } from './person.ts';
+import { personAt, type Person, type Way } from './person.ts';
 import type { Tongue } from './tongue.ts';
 
 /** Long: some six hundred presses by keyboard. Simulated time moves by the wait buttons only. */
@@ -23,33 +23,39 @@ export async function choose(app: App, tongue: Tongue, setting: string, value: s
   await app.pressByKey('button', tongue.label('Close'));
 }
 
-/** The job from the work order to the debrief with nothing but the keys and the picture hidden; it passes. */
-export async function doWholeJob(app: App, tongue: Tongue): Promise<void> {
+/** The job from the work order to the debrief: with nothing but the keys and the picture hidden, or by a mouse. It passes. */
+export async function doWholeJob(app: App, tongue: Tongue, mouse?: Way): Promise<void> {
   const press = (role: string, name: string): Promise<void> => app.pressByKey(role, tongue.label(name));
   await press('button', 'Begin');
   await press('button', 'Pause');
   await choose(app, tongue, 'Units', 'si');
-  // The words are enough to finish by, and this machine draws slowly.
-  await press('button', 'In words');
-  const person = personAt(app, tongue);
-  await setUp(person);
-  await sealOnTee(person);
-  const first = await proveFirst(person);
-  await drawPlug(person);
-  await lookBore(person);
-  await app.screenshot(`after-stage-5-${tongue.language}`);
-  await stopBore(person);
-  await lockStop(person);
-  await partService(person);
-  const second = await sealOnCoupling(person);
-  await drawTee(person);
-  await closeCoupling(person);
-  await handBack(person, [first, second]);
-  await app.screenshot(`after-stage-12-${tongue.language}`);
+  // The words are enough to finish by, and this machine draws slowly; a mouse needs the picture.
+  await press('button', mouse === undefined ? 'In words' : 'Picture');
+  const person = personAt(app, tongue, mouse);
+  const proofs: number[] = [];
+  const stages = [
+    setUp,
+    sealOnTee,
+    async (p: Person) => proofs.push(await proveFirst(p)),
+    drawPlug,
+    lookBore,
+    stopBore,
+    lockStop,
+    partService,
+    async (p: Person) => proofs.push(await sealOnCoupling(p)),
+    drawTee,
+    closeCoupling,
+    (p: Person) => handBack(p, [proofs[0], proofs[1]]),
+  ];
+  for (const [i, stage] of stages.entries()) {
+    await stage(person);
+    const number = String(i + 1).padStart(2, '0');
+    await app.screenshot(`${mouse === undefined ? 'keys' : 'mouse'}-${tongue.language}-s${number}`);
+  }
   expect(await person.clock()).toBeGreaterThan(2400);
   await press('link', 'Go to the debrief');
   await app.find('heading', tongue.label('Replay'));
-  await app.screenshot(`debrief-${tongue.language}`);
+  await app.screenshot(`debrief-${mouse === undefined ? 'keys' : 'mouse'}-${tongue.language}`);
   const said = await app.readText();
   const score = tongue.label('{score} of 100').replace('{score}', '(9\\d|100)([.,]\\d)?');
   expect(said).toMatch(new RegExp(`\\n${score}`));

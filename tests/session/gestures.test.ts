@@ -8,8 +8,8 @@ const { rig } = begin(yardScenario());
 
 function pulled(pulls: readonly Pull[], everyMs = 40): Action[] {
   const acts: Action[] = [];
-  const read = readPulls((action) => acts.push(action));
-  pulls.forEach((pull, i) => read(pull, rig, true, i * everyMs));
+  const hand = readPulls((action) => acts.push(action));
+  pulls.forEach((pull, i) => hand.pull(pull, rig, true, i * everyMs));
   return acts;
 }
 
@@ -38,6 +38,50 @@ describe('a pull on the picture', () => {
     expect(pulled([turn('isolationValve/handle', -0.25, true)])).toEqual([
       { kind: 'valve.turn', angleRad: expect.closeTo(Math.PI / 2, 9) as number },
     ]);
+  });
+
+  it('tells the two tensioners of a chain apart, and the two bolts of the collar', () => {
+    const hung = {
+      ...rig,
+      chains: [
+        { ...rig.chains[0], piece: 'chain-b' },
+        { ...rig.chains[1], piece: 'chain-a' },
+      ],
+    } as const;
+    const acts: Action[] = [];
+    const hand = readPulls((action) => acts.push(action));
+    for (const target of [
+      'chain-a/left',
+      'chain-a/right',
+      'splitCollar-1/leftBolt',
+      'splitCollar-1/rightBolt',
+    ])
+      hand.pull(turn(target, 0.25, true), hung, true, 0);
+    expect(acts).toEqual([
+      { kind: 'tensioner.turn', chain: 1, side: 'left', turns: 0.25 },
+      { kind: 'tensioner.turn', chain: 1, side: 'right', turns: 0.25 },
+      { kind: 'collarBolt.turn', bolt: 0, turns: 0.25 },
+      { kind: 'collarBolt.turn', bolt: 1, turns: 0.25 },
+    ]);
+  });
+
+  it('pulls the keeper once, at the torque the wrench has come to when it is let go', () => {
+    const pulls = Array.from({ length: 10 }, () => turn('keeperPlug-1/square', 0.025));
+    expect(pulled(pulls)).toEqual([]);
+    expect(pulled([...pulls, turn('keeperPlug-1/square', 0, true)])).toEqual([
+      { kind: 'keeper.pull', torqueNm: 150, holdBack: true },
+    ]);
+    expect(pulled([turn('keeperPlug-1/square', -0.25, true)])).toEqual([]);
+  });
+
+  it('pumps both ways', () => {
+    const slide = (amount: number, ended = false): Pull => ({
+      kind: 'slide',
+      target: 'testHead/plunger',
+      amount,
+      ended,
+    });
+    expect(pulled([slide(0.06), slide(-0.06, true)])).toEqual([{ kind: 'pump.stroke', strokes: 1 }]);
   });
 
   it('does nothing to a thing that cannot be taken hold of', () => {

@@ -52,3 +52,10 @@ export function pieceOffers(piece: KitPiece, rig: RigState, holdBack: boolean): 
   }
   return offers;
 }
+
+/** What dropping a piece on the rig comes to: put on, fitted to the rod, or into its tip; null where it is there already. */
+export function puttingOn(piece: KitPiece, rig: RigState, holdBack: boolean): Action | null {
+  if (piece.where !== 'board') return null;
+  const offers = pieceOffers(piece, rig, holdBack).map((offer) => offer.action);
+  return offers.find(({ kind }) => ['piece.place', 'rod.fit', 'rod.load'].includes(kind)) ?? null;
+}

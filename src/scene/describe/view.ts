@@ -160,6 +160,8 @@ export interface Shown {
   readonly fluid: readonly { readonly at: LeakPlace; readonly gasMolPerS: number }[];
   /** What the hands last did that has a place on the rig. */
   readonly doing: Action | null;
+  /** Work whose place is looked at instead, where that is asked for. */
+  readonly lookAt?: Action | null;
 }
 
 export const nothingShown: Shown = { readings: null, gas: null, fluid: [], doing: null };

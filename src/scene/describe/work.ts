@@ -100,7 +100,8 @@ export function workView(rig: RigState, stand: Stand, action: Action | null): Wo
     case 'measure':
       return stand.topZM === null ? boss : up((g.portUndersideZM + stand.topZM) / 2, stand.topZM - g.portUndersideZM + 0.08); // prettier-ignore
     case 'collarBolt.turn':
-      return { target: [0, 0, g.couplingTopZM], tallM: 0.24, as: 'whole' };
+      // From above and from the side away from the service: both bolts are seen, the left one at the left.
+      return { target: [0, 0, g.couplingTopZM], tallM: 0.24, as: 'whole', eye: [0, -0.5, 1] };
     case 'bond.clamp':
     case 'branch.cut':
     case 'tee.trim':
@@ -138,14 +139,17 @@ function ringed(rig: RigState, stand: Stand, at: LeakPlace): WorkView | null {
 /** Chains lie on both sides of the section: they are looked at whole, from the side worked on. */
 function chainAt(stand: Stand, chain: number, side: -1 | 0 | 1): WorkView | null {
   if (stand.seatZM === null) return null;
-  const { chainHalfSpanM, legHalfSpanM } = pieces.saddle.dims();
+  const { chainHalfSpanM } = pieces.saddle.dims();
   const x = chain === 0 ? chainHalfSpanM : -chainHalfSpanM;
   const z = stand.seatZM - (side === 0 ? 0.1 : 0.05);
+  // All four tensioners are drawn up in turn: from above, none of them hides another.
+  if (side !== 0)
+    return { target: [0, 0, z], tallM: 0.32, as: 'whole', eye: [chain === 0 ? 0.8 : -0.8, side * 0.3, 0.8] };
   return {
-    target: [x * 0.6, side * legHalfSpanM * 0.6, z],
-    tallM: side === 0 ? 0.34 : 0.24,
+    target: [x * 0.6, 0, z],
+    tallM: 0.34,
     as: 'whole',
-    eye: [chain === 0 ? 1 : -1, side === 0 ? -0.8 : side * 0.9, 0.35],
+    eye: [chain === 0 ? 1 : -1, -0.8, 0.35],
   };
 }
 

@@ -1,4 +1,4 @@
-import { gripOf, readDrag, type Grip, type Intent } from '../intents.ts';
+import { graspedPart, gripOf, readDrag, type Grip, type Intent } from '../intents.ts';
 import type { Picked } from './picker.ts';
 
 export interface Hand {
@@ -6,6 +6,8 @@ export interface Hand {
   readonly kindOf: (id: string) => string;
   readonly metresPerPixel: () => number;
   readonly emit: (intent: Intent) => void;
+  /** A part is in the hand, or let go. */
+  readonly hold: (target: string | null) => void;
 }
 
 /** A press that moves less than this is a choice, not a drag, pixels. */
@@ -46,6 +48,7 @@ export function listen(canvas: HTMLElement, hand: Hand): () => void {
       decided: null,
       moved: false,
     };
+    hand.hold(target);
   };
 
   const move = (event: PointerEvent) => {
@@ -63,6 +66,7 @@ export function listen(canvas: HTMLElement, hand: Hand): () => void {
     const was = drag;
     drag = null;
     if (was?.moved) send(was, 0, 0, true);
+    if (was) hand.hold(null);
     if (
       pressed &&
       !was?.moved &&
@@ -93,8 +97,7 @@ export function listen(canvas: HTMLElement, hand: Hand): () => void {
   };
 }
 
-/** Chains answer with a side, which is always the tensioner. */
-const partOf = (hand: Hand, picked: Picked): string =>
-  hand.kindOf(picked.id) === 'chain' && picked.part !== 'link' ? 'tensioner' : picked.part;
+const partOf = (hand: Hand, { id, part }: Picked): string => graspedPart(hand.kindOf(id), part);
 
-export const targetOf = ({ id, part }: Picked): string => (part === '' ? id : `${id}/${part}`);
+export const targetOf = ({ id, part }: Pick<Picked, 'id' | 'part'>): string =>
+  part === '' ? id : `${id}/${part}`;

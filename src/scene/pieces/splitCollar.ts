@@ -66,6 +66,7 @@ export const splitCollar: PieceShape = ({ mainNps, teeSize }) => {
   };
   return [
     { name: 'halves', stuff: 'steel', cut: true, body: join(...half(0), ...half(Math.PI)) },
-    { name: 'bolts', stuff: 'bright', cut: true, body: join(bolt(0.07), bolt(-0.07)) },
+    { name: 'leftBolt', stuff: 'bright', cut: true, body: bolt(-0.07) },
+    { name: 'rightBolt', stuff: 'bright', cut: true, body: bolt(0.07) },
   ];
 };

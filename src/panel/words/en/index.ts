@@ -1,4 +1,5 @@
 import { coach } from './coach.ts';
+import { grasp } from './grasp.ts';
 import { hands } from './hands.ts';
 import { instruments } from './instruments.ts';
 import { pages } from './pages.ts';
@@ -11,6 +12,7 @@ export const english = {
   ...pages,
   ...work,
   ...instruments,
+  ...grasp,
   ...hands,
   ...coach,
   ...settings,

@@ -1,4 +1,5 @@
 import { coach } from './coach.ts';
+import { grasp } from './grasp.ts';
 import { hands } from './hands.ts';
 import { instruments } from './instruments.ts';
 import { pages } from './pages.ts';
@@ -9,4 +10,13 @@ import { work } from './work.ts';
 export { exerciseInSpanish } from './exercises.ts';
 
 /** Every word of the screens in Spanish. */
-export const spanish = { ...pages, ...work, ...instruments, ...hands, ...coach, ...settings, ...sounds };
+export const spanish = {
+  ...pages,
+  ...work,
+  ...instruments,
+  ...grasp,
+  ...hands,
+  ...coach,
+  ...settings,
+  ...sounds,
+};

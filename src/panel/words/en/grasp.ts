@@ -1,0 +1,22 @@
+/** What is said by the pointer: what is under it, how it is moved, how it resists. */
+export const grasp = {
+  'grasp.title': 'What can be taken hold of',
+  'grasp.show': 'Handles',
+  'grasp.valve': 'Valve handle',
+  'grasp.rod': 'Rod',
+  'grasp.inner': 'Hand wheel of the inner rod',
+  'grasp.wrenchOnPlug': 'Wrench on the top plug',
+  'grasp.wrenchOnTee': 'Wrench on the tee',
+  'grasp.turn': 'Drag right to turn it clockwise, left to turn it back.',
+  'grasp.open': 'Drag left to open, right to shut.',
+  'grasp.slide': 'Drag down and up to push and pull.',
+  'grasp.slideOrTurn': 'Drag down or up to slide it, right or left to turn it.',
+  'grasp.stroke': 'Drag down or up to pump.',
+  'grasp.pull': 'Drag right to pull; let go at the torque you want.',
+  'grasp.reads': 'wrench at {torque}',
+  'grasp.light': 'runs lightly',
+  'grasp.drags': 'drags',
+  'grasp.firm': 'is firm',
+  'grasp.hard': 'as hard as a hand can',
+  'kit.drag': 'Drag it onto the rig to put it where it belongs.',
+} as const;
