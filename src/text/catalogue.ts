@@ -17,6 +17,7 @@ import type {
   RecordField,
   ReferReason,
   SiteTask,
+  TroubleKind,
 } from '../core/rig/index.ts';
 import type { Defects } from '../core/rig/index.ts';
 import type { SafeStateId, StageId } from '../core/procedure/index.ts';
@@ -126,5 +127,7 @@ export interface Catalogue {
   /** What a hold point rests on, as something that may be wanting. */
   readonly evidenceItems: Readonly<Record<HoldPointId, Readonly<Record<string, string>>>>;
   readonly conditions: Readonly<Record<AbnormalConditionId, string>>;
+  /** What is amiss beyond the pieces, as a crew finds it. */
+  readonly troubles: Readonly<Record<TroubleKind, string>>;
   readonly plain: Readonly<Record<string, string>>;
 }

@@ -32,7 +32,11 @@ const coreFloors: Record<string, Floor> = {
   'core/catalogue': { from: everything('core/units'), parts: schema },
   'core/physics': { from: everything('core/units', 'core/catalogue'), parts: schema },
   'core/rig': { from: everything('core/units', 'core/catalogue', 'core/physics'), parts: schema },
-  'core/faults': { from: everything('core/units', 'core/catalogue', 'core/rig'), parts: schema },
+  // Physics: what a fault costs is worked out by the laws the run itself follows.
+  'core/faults': {
+    from: everything('core/units', 'core/catalogue', 'core/physics', 'core/rig'),
+    parts: schema,
+  },
   'core/procedure': {
     from: { ...everything('core/units'), 'core/rig': 'words' },
     parts: [...schema, 'xstate'],
@@ -54,7 +58,11 @@ const coreFloors: Record<string, Floor> = {
     parts: [...schema, '@valibot/to-json-schema', ...hashing],
   },
   'core/judge': {
-    from: { ...everything('core/units', 'core/procedure', 'core/scenario', 'core/run'), 'core/rig': 'words' },
+    from: {
+      // Faults: what each endangers and what answers it is said once, beside what it does.
+      ...everything('core/units', 'core/faults', 'core/procedure', 'core/scenario', 'core/run'),
+      'core/rig': 'words',
+    },
     parts: [...schema, ...hashing],
   },
   // Units is the ground under every floor: a hand counts in psi and turns like everybody else.

@@ -25,12 +25,29 @@ export const siteTasks = [
   'secondPerson',
   'supportPipe',
   'ventilate',
+  'pumpOutWater',
+  'clearPublic',
+  'measureVolts',
+  'openMeterStop',
+  'retrieveByLine',
+  'changeDetector',
+  'changeGauge',
   'coat',
   'cover',
 ] as const;
 export type SiteTask = (typeof siteTasks)[number];
 
-export const lookPlaces = ['boss', 'coupling', 'wall', 'wrap', 'downBore', 'gasketSeat', 'chains'] as const;
+export const lookPlaces = [
+  'boss',
+  'coupling',
+  'wall',
+  'wrap',
+  'downBore',
+  'gasketSeat',
+  'chains',
+  'around',
+  'hose',
+] as const;
 export type LookPlace = (typeof lookPlaces)[number];
 
 export const leakPlaces = [
@@ -61,7 +78,7 @@ export const OPEN_RAD = 1.4835;
 
 export const detectorPlaces = ['hole', 'breathing', 'beside'] as const;
 export type DetectorPlace = (typeof detectorPlaces)[number];
-export const cleanPlaces = ['boss', 'pipe', 'coupling', 'bore', 'closingPlug'] as const;
+export const cleanPlaces = ['boss', 'pipe', 'coupling', 'bore', 'closingPlug', 'weldBead'] as const;
 export type CleanPlace = (typeof cleanPlaces)[number];
 export const oilPlaces = ['plug', 'tee'] as const;
 export type OilPlace = (typeof oilPlaces)[number];
@@ -94,6 +111,15 @@ export const referReasons = [
   'stopFails',
   'valvePassing',
   'gasInHole',
+  'weldLeaks',
+  'threadWorn',
+  'teeSeized',
+  'strayVolts',
+  'insertFound',
+  'liquidInMain',
+  'mainMoves',
+  'kitUnfit',
+  'siteUnsafe',
   'other',
 ] as const;
 export type ReferReason = (typeof referReasons)[number];

@@ -11,6 +11,7 @@ import type {
   ReferReason,
   SiteTask,
 } from './actions.ts';
+import type { TroubleKind } from './troubles.ts';
 import type { Ending } from './state.ts';
 
 /**
@@ -22,8 +23,10 @@ export type Fact = { readonly atS: number } & FactBody;
 export type FactBody =
   /** The hand did this (every accepted action, before its consequences). */
   | { readonly fact: 'done'; readonly action: Action }
-  | { readonly fact: 'site.done'; readonly task: SiteTask }
-  | { readonly fact: 'detector.bumped'; readonly passed: boolean }
+  /** `found`: what came to light as the task was done; absent where nothing did. */
+  | { readonly fact: 'site.done'; readonly task: SiteTask; readonly found?: readonly TroubleKind[] }
+  /** Share of the bump gas that the display showed; absent where it showed all of it. */
+  | { readonly fact: 'detector.bumped'; readonly passed: boolean; readonly shownShare?: number }
   | {
       readonly fact: 'detector.read';
       readonly where: DetectorPlace;
@@ -31,7 +34,8 @@ export type FactBody =
       readonly trueLelShare: number;
       readonly oxygenShare: number;
     }
-  | { readonly fact: 'gauge.zeroed'; readonly gauge: GaugeName }
+  /** Range on the dial, Pa, where it is another than the kit's. */
+  | { readonly fact: 'gauge.zeroed'; readonly gauge: GaugeName; readonly rangePa?: number }
   | {
       readonly fact: 'gauge.read';
       readonly gauge: GaugeName;
@@ -79,7 +83,13 @@ export type FactBody =
       readonly legForceN: number;
     }
   | { readonly fact: 'chain.released'; readonly forceN: number; readonly chamberGaugePa: number }
-  | { readonly fact: 'valve.turned'; readonly openRad: number; readonly differenceGaugePa: number }
+  | {
+      readonly fact: 'valve.turned';
+      readonly openRad: number;
+      readonly differenceGaugePa: number;
+      /** Torque on a handle that goes hard, N·m; absent where it turns freely. */
+      readonly stiffNm?: number;
+    }
   | { readonly fact: 'vent.turned'; readonly open: number; readonly aboveGaugePa: number }
   | { readonly fact: 'pumped'; readonly strokes: number; readonly headGaugePa: number }
   | {
@@ -88,6 +98,8 @@ export type FactBody =
       readonly aboveGaugePa: number;
       readonly puff: boolean;
       readonly levelDb: number;
+      /** What came out beside plain gas with its smell. */
+      readonly found?: readonly TroubleKind[];
     }
   /** The bleed hissed so that it could be heard, until now. */
   | { readonly fact: 'bleed.quiet'; readonly hissedS: number; readonly aboveGaugePa: number }
@@ -106,12 +118,17 @@ export type FactBody =
       readonly energyJ: number;
     }
   | { readonly fact: 'rod.sank'; readonly travelM: number }
+  /** What hung in the socket fell out of it; or the socket would not come off the head. */
+  | { readonly fact: 'load.dropped'; readonly load: string }
+  | { readonly fact: 'socket.stuck'; readonly on: string }
   | { readonly fact: 'rod.still'; readonly netN: number }
   | {
       readonly fact: 'plug.turned';
       readonly turnsBack: number;
       readonly torqueNm: number;
       readonly sinceMark: number;
+      /** The wrench slipped on the plug's square. */
+      readonly slipped?: boolean;
     }
   | {
       readonly fact: 'plug.free';
@@ -161,7 +178,11 @@ export type FactBody =
       readonly part: string;
       readonly pressureGaugePa: number;
       readonly bonded: boolean;
+      /** What the saw brought to light. */
+      readonly found?: readonly TroubleKind[];
     }
+  /** Clamping the second end drew a spark: a voltage stands across the place of the cut. */
+  | { readonly fact: 'bond.sparked' }
   | { readonly fact: 'gaugeRing.tried'; readonly passes: boolean; readonly sweptM: number }
   | { readonly fact: 'service.purged' }
   | { readonly fact: 'record.written'; readonly field: RecordField; readonly value: string }
@@ -207,4 +228,6 @@ export interface Sight {
   readonly closingSquare?: boolean;
   readonly closingTurnsShown?: number;
   readonly chainsBear?: boolean;
+  /** What is amiss there beyond the pieces. */
+  readonly signs?: readonly TroubleKind[];
 }

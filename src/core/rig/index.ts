@@ -4,6 +4,7 @@ export * from './actions.ts';
 export * from './facts.ts';
 export * from './hindrance.ts';
 export * from './sense.ts';
+export * from './troubles.ts';
 export { setUp } from './setUp.ts';
 export { act } from './acts/index.ts';
 export { ageBy, move, wouldMove, type Spontaneous } from './spontaneous.ts';

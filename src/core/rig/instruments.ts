@@ -1,5 +1,5 @@
 import { constants } from '../catalogue/index.ts';
-import { hashNoise, psi } from '../units/index.ts';
+import { ATM_PA, exp, hashNoise, psi } from '../units/index.ts';
 import type { GaugeName, Measure } from './actions.ts';
 import type { ProofConditions } from './facts.ts';
 import { mainGaugePa } from './mainFeed.ts';
@@ -7,6 +7,7 @@ import { hasValve, topPiece } from './network.ts';
 import { elevations, geometryOf, tipLengthM } from './reach.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
+import { troubleSize } from './troubles.ts';
 
 const c = constants;
 
@@ -30,17 +31,37 @@ export function gaugeReading(
   if (gauge === 'head' && head === undefined) return null;
   const trueGaugePa = gauge === 'head' ? sense.gaugePa('above') : mainGaugePa(rig, sense);
   const defects = gauge === 'head' && head !== undefined ? rig.kit[head.id].defects : {};
+  const rangePa = gaugeRangePa(rig, gauge);
   const classError =
-    hashNoise(sense.seed, `gauge:${gauge}`, 0) *
-    CLASS_SHARE *
-    c.gaugeClassFraction.value *
-    c.gaugeRangePa.value;
+    hashNoise(sense.seed, `gauge:${gauge}`, 0) * CLASS_SHARE * c.gaugeClassFraction.value * rangePa;
   const zero = rig.site.zeroed[gauge] ? 0 : hashNoise(sense.seed, `zero:${gauge}`, 0) * ZERO_ERROR_PA;
   const span = Math.min(1, trueGaugePa / psi(10));
   const shown =
     defects.gaugeStuckPa ??
-    trueGaugePa + classError * Math.max(0, span) + zero + (defects.gaugeOffsetPa ?? 0);
-  return { readingGaugePa: Math.max(0, stepped(shown, c.gaugeReadPa.value)), trueGaugePa };
+    trueGaugePa +
+      (classError + (gauge === 'head' ? driftPa(rig, trueGaugePa, sense.atS) : 0)) * Math.max(0, span) +
+      zero +
+      (defects.gaugeOffsetPa ?? 0);
+  const stepPa = (c.gaugeReadPa.value * rangePa) / c.gaugeRangePa.value;
+  return { readingGaugePa: Math.max(0, stepped(shown, stepPa)), trueGaugePa };
+}
+
+/** Range on the dial of a gauge, Pa. */
+export function gaugeRangePa(rig: RigState, gauge: GaugeName): number {
+  const unfit = gauge === 'main' ? troubleSize(rig, 'gaugeUnfit') : 0;
+  return unfit > 0 ? unfit : c.gaugeRangePa.value;
+}
+
+/** Time in which sun or cold goes through the steel of the chamber, s (assumed). */
+const DRIFT_S = 900;
+
+/** What a change of the shut-in air's temperature adds to the reading, Pa: the gas law at constant volume. */
+function driftPa(rig: RigState, gaugePa: number, atS: number): number {
+  const kelvin = troubleSize(rig, 'drift');
+  if (kelvin === 0) return 0;
+  const since = Math.max(0, atS - (rig.job.troubles?.find((one) => one.what === 'drift')?.sinceS ?? 0));
+  const warmer = kelvin * (1 - exp(-since / DRIFT_S));
+  return ((ATM_PA + gaugePa) * warmer) / rig.job.system.temperatureK;
 }
 
 /**

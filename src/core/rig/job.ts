@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { cradleSizes, pipes } from '../catalogue/index.ts';
 import { circleM2 } from '../physics/index.ts';
+import { troubleSchema } from './troubles.ts';
 
 /**
  * The rig's part of an exercise document: the workpiece, the system behind it, the site and the kit.
@@ -201,6 +202,26 @@ export const defectsSchema = v.strictObject({
   crackedWindow: v.optional(v.boolean()),
   weakDetent: v.optional(v.boolean()),
   wrongThread: v.optional(v.boolean()),
+  /** Torque the valve's handle asks for, N·m. */
+  stiffNm: v.optional(positive(100)),
+  /** Filings on the valve's seat: passing across its shut ball, m². */
+  filingsCdAM2: v.optional(positive(1e-4)),
+  /** Misplaced sealant on rubber: friction falls. */
+  sealantSmeared: v.optional(v.boolean()),
+  /** Cup gasket pinched, or blown through: opening when it carries no pressure, m². */
+  pinchedCdAM2: v.optional(positive(1e-4)),
+  /** A joint that was left, or has worked, loose: what it is made up with at most, N·m. */
+  looseNm: v.optional(positive(100)),
+  /** A socket's retaining spring is weak, so that a quick lift drops what hangs in it; or it jams on the head. */
+  looseGrip: v.optional(v.boolean()),
+  jams: v.optional(v.boolean()),
+  /** A stopper's squeeze screw is stripped: it slips back once it is let go. */
+  screwSlips: v.optional(v.boolean()),
+  /** Keeper's stem too long or too short by so much, m. */
+  stemLongM: v.optional(positive(0.03)),
+  stemShortM: v.optional(positive(0.03)),
+  /** A closing plug meets the bottom so many turns past hand-tight. */
+  bottomsTurns: v.optional(positive(3)),
 });
 export type Defects = v.InferOutput<typeof defectsSchema>;
 
@@ -224,8 +245,9 @@ export const jobSchema = v.strictObject({
   system: systemSchema,
   site: siteSchema,
   kit: v.pipe(v.array(kitPieceSchema), v.minLength(1), v.maxLength(120)),
+  troubles: v.optional(v.pipe(v.array(troubleSchema), v.maxLength(40))),
 });
-/** Everything true of one job before the first hand touches it. Never changes during a run. */
+/** Everything true of one job that no hand has done. In a run only a planted fault changes it. */
 export type Job = v.InferOutput<typeof jobSchema>;
 export type MainSize = v.InferOutput<typeof mainSizeSchema>;
 export type TeeSize = v.InferOutput<typeof teeSizeSchema>;

@@ -15,7 +15,15 @@ import { seatOpenings } from './seats.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
 import { stopperOpening } from './stopping.ts';
-import { asLinks, closingOpening, keeperOpening, plugOpening, teeThreadOpening } from './threads.ts';
+import { troubleSize } from './troubles.ts';
+import {
+  asLinks,
+  closingOpening,
+  keeperOpening,
+  plugOpening,
+  teeThreadOpening,
+  weldOpening,
+} from './threads.ts';
 
 const c = constants;
 
@@ -36,7 +44,7 @@ export function teeInside(rig: RigState): boolean {
 export function cellsOf(rig: RigState): Cell[] {
   const cells: Cell[] = [];
   const { service } = rig.job.system;
-  const serviceM3 = circleM2(pipes[service.nps].idM) * service.lengthM;
+  const serviceM3 = circleM2(pipes[service.nps].idM) * service.lengthM + troubleSize(rig, 'unknownBranch');
   for (let i = 1; i <= SERVICE_CELLS; i += 1)
     cells.push({ id: `service${i}`, volumeM3: serviceM3 / SERVICE_CELLS });
   if (rig.tee.at === 'coupling') cells.push({ id: 'barrel', volumeM3: barrelM3(rig) });
@@ -162,6 +170,7 @@ function workpieceLinks(rig: RigState, sense: Sense): Link[] {
   } else {
     links.push(...asLinks('closing', boundaryIds.main, around, closingOpening(rig)));
   }
+  links.push(...asLinks('weld', boundaryIds.main, around, weldOpening(rig)));
   for (let i = 1; i < SERVICE_CELLS; i += 1) {
     links.push({
       id: `service.${i}`,
@@ -182,7 +191,8 @@ function workpieceLinks(rig: RigState, sense: Sense): Link[] {
       cdAM2: c.boreDischarge.value * circleM2(idM),
     });
   }
-  const curb = service.curbPassingCdAM2 + (rig.site.curbOpen ? c.houseDemandCdAM2.value : 0);
+  const houses = (rig.site.curbOpen ? c.houseDemandCdAM2.value : 0) + troubleSize(rig, 'secondHouse');
+  const curb = service.curbPassingCdAM2 + houses;
   if (curb > 0) {
     links.push({
       id: 'curb',
@@ -209,7 +219,13 @@ function branchLinks(rig: RigState, around: string): Link[] {
       },
     ];
   }
-  const links: Link[] = [
+  const bleedByCdAM2 = troubleSize(rig, 'excessFlow');
+  // a device in the branch lets gas go on to the house and holds it from coming back
+  const shuts: Link[] = [
+    { id: 'port', from: 'barrel', to: 'service1', law: 'check', cdAM2: circleM2(idM) },
+    { id: 'port.1', from: 'barrel', to: 'service1', law: 'orifice', cdAM2: bleedByCdAM2 },
+  ];
+  const open: Link[] = [
     {
       id: 'port',
       from: 'barrel',
@@ -220,6 +236,7 @@ function branchLinks(rig: RigState, around: string): Link[] {
       roughnessM: c.pipeRoughnessM.value,
     },
   ];
+  const links = bleedByCdAM2 > 0 ? shuts : open;
   if (rig.branch.cut === 'pilot' && !rig.branch.pilotPlugged) {
     const cdAM2 = c.boreDischarge.value * circleM2(c.pilotHoleDiameterM.value);
     links.push({ id: 'pilot', from: 'barrel', to: boundaryIds.hole, law: 'orifice', cdAM2 });
@@ -246,8 +263,9 @@ function rigBore(): { law: 'orifice'; cdAM2: number } {
 }
 
 function jointCdAM2(rig: RigState, id: string, jointNm: number, gaugePa: number): number {
-  const nick = rig.kit[id].defects.oRingNickCdAM2 ?? 0;
-  const loose = jointNm < LOOSE_JOINT_NM ? c.looseJointCdAM2.value : 0;
+  const { oRingNickCdAM2, looseNm } = rig.kit[id].defects;
+  const nick = oRingNickCdAM2 ?? 0;
+  const loose = Math.min(jointNm, looseNm ?? jointNm) < LOOSE_JOINT_NM ? c.looseJointCdAM2.value : 0;
   const flaw = nick + loose;
   const grown = flaw > 0 ? selfEnergisedLeakCdAM2(flaw, c.oRingStressPa.value, gaugePa, psi(35)) : 0;
   return c.goodJointCdAM2.value + grown;
@@ -260,7 +278,8 @@ function stackLinks(rig: RigState, sense: Sense): Link[] {
   const valve = rig.kit[rig.stack[valveAt].id];
   const dims = pieces.isolationValve.dims();
   const area = ballValveAreaM2(dims.boreM, 2 * dims.ballRadiusM, Math.PI / 2 - rig.valve.openRad);
-  const seat = c.goodJointCdAM2.value + (valve.defects.seatPassingCdAM2 ?? 0);
+  const { seatPassingCdAM2, filingsCdAM2 } = valve.defects;
+  const seat = c.goodJointCdAM2.value + (seatPassingCdAM2 ?? 0) + (filingsCdAM2 ?? 0);
   const links: Link[] = [
     { id: 'ball', from: 'chamber', to: 'above', law: 'orifice', cdAM2: seat + c.boreDischarge.value * area },
   ];
@@ -283,7 +302,7 @@ function topLinks(rig: RigState, top: string, sense: Sense): Link[] {
   switch (piece.kind) {
     case 'rodBarrel':
       return [
-        ...bleedLinks(rig, hoseEnd, piece.defects.bleedBlocked ?? 0),
+        ...bleedLinks(rig, hoseEnd, 1 - (1 - (piece.defects.bleedBlocked ?? 0)) * throughHose(rig)),
         ...glandLinks(piece.defects.glandWeepCdAM2),
       ];
     case 'sightCap':
@@ -293,6 +312,11 @@ function topLinks(rig: RigState, top: string, sense: Sense): Link[] {
     default:
       return [];
   }
+}
+
+/** Share of the hose's bore that is open. */
+function throughHose(rig: RigState): number {
+  return rig.hose === 'none' ? 1 : 1 - troubleSize(rig, 'hoseKinked');
 }
 
 function bleedLinks(rig: RigState, to: string, blocked: number): Link[] {

@@ -13,6 +13,7 @@ import {
 import { GRAVITY_M_PER_S2, psi } from '../units/index.ts';
 import type { RigState } from './state.ts';
 import type { Sense } from './sense.ts';
+import { troubleSize } from './troubles.ts';
 import { cradleMains, type TeeSize } from './job.ts';
 
 const c = constants;
@@ -179,10 +180,12 @@ function firstSeat(rig: RigState, gauge: number): SeatOpening[] {
     : workpiece.boss === 'sound'
       ? 'pitted'
       : workpiece.boss;
+  const stiffer = 1 + troubleSize(rig, 'cold');
   const law = {
     gapM: boss === 'sound' ? c.gapSoundM.value : c.gapPittedM.value,
     sealSqueeze:
-      boss === 'sound' ? c.sealSqueezeSound.value : boss === 'pitted' ? c.sealSqueezePitted.value : 2,
+      stiffer *
+      (boss === 'sound' ? c.sealSqueezeSound.value : boss === 'pitted' ? c.sealSqueezePitted.value : 2),
     exponent: c.gapExponent.value,
     floorM: 0,
   };
@@ -191,11 +194,18 @@ function firstSeat(rig: RigState, gauge: number): SeatOpening[] {
     outerDiameterM: ring.rubberOdM,
     thicknessM: spring.thicknessM,
   };
-  const lean = sits.edgeSqueezeLost + (cradlesRight(rig) ? 0 : 0.3);
+  const lean = sits.edgeSqueezeLost + (cradlesRight(rig) ? 0 : 0.3) + ovalLean(rig);
   const slot = seatRingSlot(flat, law, squeeze, lean);
   const flaw = GOOD_SEAT_CDA_M2 + (ringPiece.defects.gritCdAM2 ?? 0);
   const flawed: SeatOpening = { law: 'orifice', cdAM2: flaw };
   return slot.gapM > 0 ? [flawed, { law: 'slot', ...slot, cd: c.slotDischarge.value }] : [flawed];
+}
+
+/** Squeeze lost at one edge where the chains draw down on a main out of round, a metre of its ovalness (assumed). */
+const OVAL_LEAN_PER_M = 15;
+
+function ovalLean(rig: RigState): number {
+  return OVAL_LEAN_PER_M * troubleSize(rig, 'outOfRound');
 }
 
 /** Even pressing of the gasket by the collar's bolts: turns past snug, each side. */
@@ -214,7 +224,8 @@ function secondSeat(rig: RigState, gauge: number): SeatOpening[] {
   const pinched = collarEven(rig) ? 0 : c.hairOnGasketCdAM2.value;
   const dirty = rig.site.cleaned.coupling ? 0 : c.hairOnGasketCdAM2.value;
   const unbacked = cradlesRight(rig) ? 0 : c.oneSidedChainCdAM2.value;
-  const flaw = pinched + dirty + unbacked;
+  const caught = (rig.kit[gasket].defects.pinchedCdAM2 ?? 0) + troubleSize(rig, 'weldBead');
+  const flaw = pinched + dirty + unbacked + caught + ovalLean(rig) * c.hairOnGasketCdAM2.value;
   const leak =
     GOOD_SEAT_CDA_M2 +
     (flaw > 0 ? selfEnergisedLeakCdAM2(flaw, c.cupGasketStressPa.value, gauge, psi(35)) : 0);

@@ -23,7 +23,14 @@ export function setUp(job: Job): RigState {
     kit,
     site: {
       done: {},
-      cleaned: { boss: false, pipe: false, coupling: false, bore: false, closingPlug: false },
+      cleaned: {
+        boss: false,
+        pipe: false,
+        coupling: false,
+        bore: false,
+        closingPlug: false,
+        weldBead: false,
+      },
       oiledAtS: {},
       marks: {},
       zeroed: { main: false, second: false, head: false },
@@ -65,6 +72,7 @@ export function setUp(job: Job): RigState {
       collarTravelM: null,
       engaged: null,
       resting: false,
+      stuckPulls: 0,
       turns: 0,
     },
     stopper: {

@@ -6,6 +6,7 @@ import { hasValve, teeInside, topPiece } from './network.ts';
 import { handTightTurns } from './reach.ts';
 import { chainSet, seating } from './seats.ts';
 import type { Sense } from './sense.ts';
+import { seenAround, seenOnHose, seenOnWall, troubleSize } from './troubles.ts';
 import type { RigState } from './state.ts';
 
 /** What an eye finds there; null where something covers it. */
@@ -18,13 +19,27 @@ export function sightFrom(rig: RigState, at: LookPlace, sense: Sense): Sight | n
     case 'coupling':
       if (rig.collar.gasket !== null || teeInside(rig)) return null;
       return { visible: true, face: rig.site.cleaned.coupling ? 'sound' : 'dirty' };
-    case 'wall':
-      return { visible: true, wallSound: workpiece.wallSound };
+    case 'wall': {
+      const wallSigns = seenOnWall(rig);
+      return {
+        visible: true,
+        wallSound: workpiece.wallSound,
+        ...(wallSigns.length > 0 && { signs: wallSigns }),
+      };
+    }
     case 'wrap':
       return { visible: true, wrap: workpiece.wrap };
     case 'gasketSeat':
       if (rig.collar.gasket !== null || teeInside(rig)) return null;
-      return { visible: true, face: rig.site.cleaned.coupling ? 'sound' : 'dirty' };
+      return {
+        visible: true,
+        face: rig.site.cleaned.coupling ? 'sound' : 'dirty',
+        ...(troubleSize(rig, 'weldBead') > 0 && { signs: ['weldBead'] as const }),
+      };
+    case 'around':
+      return { visible: true, signs: seenAround(rig) };
+    case 'hose':
+      return rig.hose === 'none' ? null : { visible: true, signs: seenOnHose(rig) };
     case 'chains':
       if (chainSet(rig).legs === 0) return { visible: true, chainsBear: false };
       return { visible: true, chainsBear: seating(rig).clampN > 200 };
@@ -69,7 +84,7 @@ function tubeSight(rig: RigState, sense: Sense): Omit<Sight, 'visible'> {
     const past = rig.closing.engagedTurns - handTightTurns(rig.job);
     return { plugIn: true, closingSquare: !rig.closing.crossed, closingTurnsShown: Math.max(0, 3 - past) };
   }
-  return { plugIn: false, threadsSound: true, stopperSeen: false };
+  return { plugIn: false, threadsSound: troubleSize(rig, 'threadWorn') <= 0, stopperSeen: false };
 }
 
 /** Moles a second at which bubbles show (ASTM E515: 1e-4 std cm³/s), stream and blow the fluid away. */
@@ -117,7 +132,7 @@ function leakSpot(rig: RigState, at: LeakPlace): LeakSpot {
     case 'teeThread':
       return { link: 'teeThread', cell: 'main', reachable: outside, there: rig.tee.at === 'coupling' };
     case 'weld':
-      return { link: '', cell: 'main', reachable: !teeInside(rig), there: true };
+      return { link: 'weld', cell: 'main', reachable: !teeInside(rig), there: true };
     case 'seat':
       return { link: 'seat', cell: 'chamber', reachable: true, there: !bare };
     case 'valveJoint':

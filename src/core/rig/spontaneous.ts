@@ -43,8 +43,16 @@ function stopperSlips(rig: RigState, sense: Sense): boolean {
   }
   const thrust = thrustUpN(rig, sense);
   // a keeper stops it going up; nothing stops it going down
-  if (thrust > 0 && rig.keeper.at === 'tee') return false;
+  if (thrust > 0 && rig.keeper.at === 'tee' && !stemTooShort(rig)) return false;
   return stopperVerdict(thrust, holdsN(rig, sense.atS)) === 'slips';
+}
+
+/** A stem so short that a stopper slides past the port before it meets the keeper, m (assumed). */
+const STEM_IDLE_M = 0.012;
+
+function stemTooShort(rig: RigState): boolean {
+  const { piece } = rig.keeper;
+  return piece !== null && (rig.kit[piece].defects.stemShortM ?? 0) > STEM_IDLE_M;
 }
 
 /** Thrust of the gas on the stopper, N, upward positive. */

@@ -65,6 +65,8 @@ export interface SiteState {
   readonly isolatedAtS: number | null;
   readonly record: Readonly<Record<string, string>>;
   readonly signed: Readonly<Record<string, number>>;
+  /** When the hose was last led, s; absent before. */
+  readonly hoseLedAtS?: number;
 }
 
 export interface PlugState {
@@ -150,6 +152,8 @@ export interface RodState {
   readonly engaged: RodLoad | null;
   /** Nobody holds it and it has come to rest where gas or weight took it. */
   readonly resting: boolean;
+  /** Pulls on a socket that has jammed on its head. */
+  readonly stuckPulls: number;
   /** Turned by the hand since it was last engaged, turns. */
   readonly turns: number;
 }

@@ -10,6 +10,7 @@ import {
 import type { RigState } from './state.ts';
 import type { SeatOpening } from './seats.ts';
 import type { TeeSize } from './job.ts';
+import { troubleSize } from './troubles.ts';
 
 const c = constants;
 
@@ -104,7 +105,9 @@ export function stopperHoldsN(rig: RigState, atS: number): number {
   if (size === null) return 0;
   const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
   const fit = squeezeStopper(rubber, liveTorqueNm(rig, atS));
-  const oily = rig.stopper.piece !== null && rig.kit[rig.stopper.piece].defects.oily === true;
+  const { oily: oiled, sealantSmeared } =
+    rig.stopper.piece === null ? {} : rig.kit[rig.stopper.piece].defects;
+  const oily = oiled === true || sealantSmeared === true;
   const friction = oily ? c.stopperFrictionOily.value : c.stopperFrictionDry.value;
   return stopperFrictionN(rubber, fit, friction) * (1 - exposedShare(rig));
 }
@@ -125,7 +128,8 @@ export function stopperOpening(rig: RigState, dropPa: number, atS: number): Seat
   const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
   const fit = squeezeStopper(rubber, liveTorqueNm(rig, atS));
   const scaled = rig.job.workpiece.boreScale && !rig.site.cleaned.bore;
-  const margin = scaled ? c.stopperSealMarginScaledPa.value : c.stopperSealMarginPa.value;
+  const softPa = scaled ? c.stopperSealMarginScaledPa.value : c.stopperSealMarginPa.value;
+  const margin = softPa * (1 + troubleSize(rig, 'cold'));
   const leak = stopperLeak(rubber, fit, Math.abs(dropPa), margin, c.stopperGapM.value);
   const exposed = exposedShare(rig);
   const flaw =

@@ -3,6 +3,7 @@ import { backedOffSlot, circleM2, madeUpLeakCdAM2, type Link } from '../physics/
 import { handTightTurns, madeUpTurns } from './reach.ts';
 import type { SeatOpening } from './seats.ts';
 import type { RigState } from './state.ts';
+import { troubleSize } from './troubles.ts';
 
 const c = constants;
 
@@ -40,6 +41,13 @@ export function teeThreadOpening(rig: RigState): SeatOpening[] {
   const strained = rig.tee.strained > 0.05 ? c.weepingJointCdAM2.value : 0;
   const openings = backedOff(rig, rig.tee.turnsBack);
   return strained > 0 ? [...openings, { law: 'orifice', cdAM2: strained }] : openings;
+}
+
+/** Opening past the coupling's weld, where it leaks; nothing where it is sound. */
+export function weldOpening(rig: RigState): SeatOpening[] {
+  const weepM2 = rig.tee.broken ? troubleSize(rig, 'weldWeep') : 0;
+  const cdAM2 = troubleSize(rig, 'weldLeak') + weepM2;
+  return cdAM2 > 0 ? [{ law: 'orifice', cdAM2 }] : [];
 }
 
 interface MadeUp {
@@ -118,12 +126,15 @@ export function closingOpening(rig: RigState): SeatOpening[] {
   const id = rig.closing.piece;
   if (rig.closing.at !== 'coupling' || id === null) return [openBore(rig)];
   const piece = rig.kit[id];
-  return makingUp(rig, {
+  const wornM2 = troubleSize(rig, 'threadWorn');
+  const worn: SeatOpening[] = wornM2 > 0 ? [{ law: 'orifice', cdAM2: wornM2 }] : [];
+  const openings = makingUp(rig, {
     engagedTurns: rig.closing.engagedTurns,
     sealant: piece.sealant,
     crossed: rig.closing.crossed,
     wrongThread: piece.defects.wrongThread === true || piece.trueSize !== rig.job.workpiece.teeSize,
   });
+  return [...openings, ...worn];
 }
 
 /** Openings as links from one place to another; ids are prefix, then a number from the second on. */

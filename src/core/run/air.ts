@@ -1,6 +1,6 @@
 import { constants } from '../catalogue/index.ts';
 import { advanceDetector, advanceExcavation, oxygenFraction } from '../physics/index.ts';
-import type { Job, RigState } from '../rig/index.ts';
+import { freshAirM3PerS, holeVolumeM3, troubleSize, type Job, type RigState } from '../rig/index.ts';
 import { ATM_PA } from '../units/index.ts';
 import type { HoleAir } from './types.ts';
 
@@ -34,14 +34,14 @@ export function advanceAir(air: HoleAir, rig: RigState, into: IntoHole, duration
   const { site, system } = rig.job;
   const { box } = advanceExcavation(
     {
-      volumeM3: site.holeVolumeM3,
+      volumeM3: holeVolumeM3(rig),
       gasFraction: air.gasFraction,
-      freshAirM3PerS: site.freshAirM3PerS + (rig.site.done.ventilate === undefined ? 0 : BLOWER_M3_PER_S),
+      freshAirM3PerS: freshAirM3PerS(rig) + (rig.site.done.ventilate === undefined ? 0 : BLOWER_M3_PER_S),
       mixingFactor: c.holeMixingFactor.value,
       temperatureK: system.temperatureK,
       pressureAbsPa: ATM_PA,
     },
-    into,
+    { ...into, gasMol: into.gasMol + troubleSize(rig, 'otherLeak') * durationS },
     durationS,
   );
   const gasFraction = box.gasFraction < 1e-15 ? 0 : box.gasFraction;

@@ -2,6 +2,7 @@ import {
   ageBy,
   chainSet,
   endLoadN,
+  ignitionNear,
   layOut,
   mainTurnsAtS,
   move,
@@ -252,6 +253,6 @@ function mayBurn(run: RunState, nearReachM: number, atS: number): RunState {
   const warned = raise(changed(run, { ear: { ...run.ear, flammable: true } }), atS, [
     { fact: 'gas.flammable', lelShare, nearReachM },
   ]);
-  if (!run.scenario.job.site.ignitionSource || run.rig.site.done.ignitionCleared !== undefined) return warned;
+  if (!ignitionNear(run.rig)) return warned;
   return hurt(warned, 'ignited', [{ fact: 'gas.ignited', lelShare }]);
 }

@@ -1,6 +1,6 @@
 import { constants } from '../catalogue/index.ts';
 import { densityKgPerM3, isAudible, jetReachM, naturalStep, stepTo, type Step } from '../physics/index.ts';
-import { lifted, wouldMove, type Spontaneous } from '../rig/index.ts';
+import { hoseDrawnBack, lifted, wouldMove, type Spontaneous } from '../rig/index.ts';
 import { ATM_PA, GAS_CONSTANT } from '../units/index.ts';
 import { advanceAir, alarmFor, FAINT_S, type IntoHole } from './air.ts';
 import { bleedLevelDb, gaugeOf, openAreaM2, placeOf, ready, streetDb, viewGas, type GasView } from './gas.ts';
@@ -84,7 +84,7 @@ function intoHole(run: RunState, step: Step): IntoHole {
   let airMol = 0;
   let gasMol = 0;
   for (const i of leadingOf(run.network).out) {
-    const share = run.network.links[i].to === 'hole' ? 1 : run.scenario.job.site.hoseDrawnBack;
+    const share = run.network.links[i].to === 'hole' ? 1 : hoseDrawnBack(run.rig);
     if (share === 0) continue;
     airMol += share * Math.max(0, step.linkAirMol[i]);
     gasMol += share * Math.max(0, step.linkGasMol[i]);
@@ -136,7 +136,7 @@ function strongestBlow(view: GasView): { from: string; kgPerS: number; cdAM2: nu
 export function crossingOf(run: RunState, view: GasView, air: HoleAir, atS: number): Crossing | null {
   const what = wouldMove(run.rig, senseOf(run, view, atS, air));
   if (what !== null) return { kind: 'moves', what };
-  const step = alarmFor(air, run.scenario.job);
+  const step = alarmFor(air, run.rig.job);
   if (step !== run.air.alarm) return { kind: 'alarm', step };
   if (air.lowOxygenS >= FAINT_S) return { kind: 'faints' };
   const level = bleedLevelDb(view);

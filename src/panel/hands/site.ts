@@ -6,8 +6,34 @@ import type { Row, Rows } from './offer.ts';
 const groups: readonly (readonly [WordKey, readonly SiteTask[]])[] = [
   ['row.order', ['readOrder', 'permit', 'callGasControl', 'findShutoff', 'secondPerson']],
   ['row.customer', ['traceAtMain', 'traceAtMeter', 'shutCustomer', 'tagCustomer', 'checkFarFeed']],
-  ['row.hole', ['ignitionCleared', 'extinguisher', 'barricade', 'ladder', 'shoring', 'ventilate']],
-  ['row.later', ['bringRig', 'bringSpares', 'supportPipe', 'coat', 'cover']],
+  [
+    'row.hole',
+    [
+      'ignitionCleared',
+      'extinguisher',
+      'barricade',
+      'ladder',
+      'shoring',
+      'ventilate',
+      'pumpOutWater',
+      'clearPublic',
+      'retrieveByLine',
+    ],
+  ],
+  [
+    'row.later',
+    [
+      'bringRig',
+      'bringSpares',
+      'supportPipe',
+      'measureVolts',
+      'openMeterStop',
+      'changeDetector',
+      'changeGauge',
+      'coat',
+      'cover',
+    ],
+  ],
 ];
 
 /** The site: who was asked, what was put ready. */

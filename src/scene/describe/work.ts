@@ -128,6 +128,9 @@ function lookedAt(rig: RigState, stand: Stand, at: Extract<Action, { kind: 'look
       return { target: [0, 0, -g.mainRadiusM * 0.5], tallM: 0.42, as: 'whole' };
     case 'chains':
       return rig.chains.some((c) => c.hooked) ? chainAt(stand, 0, 0) : null;
+    case 'around':
+    case 'hose':
+      return null;
   }
 }
 

@@ -3,7 +3,7 @@ import { topPiece } from '../network.ts';
 import { did, onBoard, withPiece, type Acts } from './outcome.ts';
 
 /** Flaws that a rag or a wire takes away. */
-const wipedAway = ['gritCdAM2', 'oily', 'bleedBlocked'] as const;
+const wipedAway = ['gritCdAM2', 'oily', 'bleedBlocked', 'sealantSmeared', 'filingsCdAM2'] as const;
 
 /** Setting right what is dirty, stuck or blocked; damage is not mended in the hole. */
 export const mendingActs: Acts<'oil.apply' | 'piece.clean' | 'bleed.clear'> = {

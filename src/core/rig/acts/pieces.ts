@@ -130,7 +130,7 @@ function stackOn(
   const joint: StackPiece = { id: piece.id, kind, jointNm: base * scatter };
   const stack = [...(holdBack ? rig.stack : tightened(rig.stack, joint.jointNm)), joint];
   const placed: RigState = {
-    ...withPiece(rig, piece.id, { where: 'rig' }),
+    ...withPiece(rig, piece.id, { where: 'rig', defects: withoutLooseness(piece.defects) }),
     stack,
     valve: piece.kind === 'isolationValve' ? { openRad: 0 } : rig.valve,
     testHead: piece.kind === 'testHead' ? { ventOpen: 1, pumpUntilS: 0, strokes: 0 } : rig.testHead,
@@ -140,6 +140,12 @@ function stackOn(
   if (piece.kind === 'rodBarrel' && ballObstructed(placed) && rig.valve.openRad < OPEN_RAD)
     return 'noHeadroom';
   return did(placed, { fact: 'piece.placed', piece: piece.id, fits: true });
+}
+
+/** A joint made up anew is as tight as the hand makes it, however loose it had worked. */
+function withoutLooseness(defects: KitPiece['defects']): KitPiece['defects'] {
+  if (defects.looseNm === undefined) return defects;
+  return Object.fromEntries(Object.entries(defects).filter(([flaw]) => flaw !== 'looseNm'));
 }
 
 function stackHindrance(rig: RigState, piece: KitPiece): Hindrance | null {

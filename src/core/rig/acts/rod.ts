@@ -5,7 +5,7 @@ import type { Hindrance } from '../hindrance.ts';
 import { OPEN_RAD } from '../actions.ts';
 import { hasValve } from '../network.ts';
 import { barrelOn, rodGland } from '../rodFree.ts';
-import { ballUpTravelM, elevations, geometryOf, tipFloor, travelForTip } from '../reach.ts';
+import { ballUpTravelM, elevations, geometryOf, madeUpTurns, tipFloor, travelForTip } from '../reach.ts';
 import { fallThrough } from '../strikes.ts';
 import { stopperHoldsN } from '../stopping.ts';
 import type { RigState, RodLoad } from '../state.ts';
@@ -225,6 +225,33 @@ function engage(rig: RigState, meets: string, facts: FactBody[]): Outcome {
   return did({ ...rig, rod: { ...rig.rod, engaged, turns: 0 } }, ...facts);
 }
 
+/** Pulls it takes to work a jammed socket off a closing plug that is in its thread (assumed). */
+const PULLS_TO_FREE = 3;
+
+function jammed(rig: RigState): boolean {
+  if (rig.rod.tip === null || rig.rod.engaged !== 'closing' || rig.closing.at !== 'coupling') return false;
+  return rig.kit[rig.rod.tip].defects.jams === true && rig.rod.stuckPulls < PULLS_TO_FREE;
+}
+
+/** A socket with a weak spring keeps its plug through a gentle lift and loses it in a quick one. */
+function socketLetsGo(rig: RigState, byM: number): boolean {
+  if (rig.rod.tip === null || rig.rod.load !== 'plug' || byM <= JERK_M) return false;
+  return rig.kit[rig.rod.tip].defects.looseGrip === true;
+}
+
+/** Turns of its thread that a plug fallen back upon the tee catches by (assumed). */
+const FALLS_BACK_TURNS = 0.3;
+
+/** The plug falls back on the open tee and lies in the start of its thread. */
+function dropPlug(rig: RigState, travelM: number, sense: Sense): Outcome {
+  const plug = { ...rig.plug, at: 'tee', turnsBack: madeUpTurns(rig.job) - FALLS_BACK_TURNS } as const;
+  return did(
+    { ...rig, plug, rod: { ...rig.rod, load: null, engaged: null, travelM, resting: false } },
+    { fact: 'rod.moved', travelM, feltN: feltN(sense) },
+    { fact: 'load.dropped', load: 'plug' },
+  );
+}
+
 /** Up: a socket slips off what stays fixed; a free load comes along; a squeezed stopper holds. */
 function raise(rig: RigState, lengthM: number, sense: Sense): Outcome {
   if (rig.rod.travelM <= 0) return 'atStop';
@@ -235,7 +262,14 @@ function raise(rig: RigState, lengthM: number, sense: Sense): Outcome {
   ) {
     return 'heldByThread';
   }
+  if (jammed(rig)) {
+    return did(
+      { ...rig, rod: { ...rig.rod, stuckPulls: rig.rod.stuckPulls + 1 } },
+      { fact: 'socket.stuck', on: 'closing' },
+    );
+  }
   const travelM = tidy(Math.max(0, rig.rod.travelM - lengthM));
+  if (socketLetsGo(rig, lengthM)) return dropPlug(rig, travelM, sense);
   const up = withDepth({ ...rig, rod: { ...rig.rod, travelM, engaged: null, resting: false } });
   return did(up, { fact: 'rod.moved', travelM, feltN: feltN(sense) });
 }

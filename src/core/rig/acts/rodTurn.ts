@@ -26,7 +26,7 @@ export function turnRod(rig: RigState, turns: number, sense: Sense): Outcome {
       return turnTeeBack(rig, turns);
     default:
       return rig.rod.load === 'stopper' || rig.rod.engaged === 'stopper'
-        ? unlatch(rig, turns)
+        ? unlatch(rig, turns, sense)
         : did(
             { ...rig, rod: { ...rig.rod, turns: tidy(rig.rod.turns + turns) } },
             { fact: 'rod.turned', turns, torqueNm: 0.4, turning: 'nothing' },
@@ -76,7 +76,7 @@ function threadTravel(rig: RigState): number | null {
 /** Clockwise makes the keeper up. */
 function makeUpKeeper(rig: RigState, turns: number): Outcome {
   // it turns until it is as tight as a rod can make it
-  const tightest = handTightTurns(rig.job) + LIMIT_NM / perTurnNm(rig);
+  const tightest = Math.min(handTightTurns(rig.job) + LIMIT_NM / perTurnNm(rig), stemMeetsAt(rig));
   const engagedTurns = tidy(Math.min(tightest, rig.keeper.engagedTurns + turns));
   if (engagedTurns <= rig.keeper.engagedTurns) return 'tooTight';
   const torqueNm = makingUpNm(rig, engagedTurns);
@@ -93,6 +93,12 @@ function makeUpKeeper(rig: RigState, turns: number): Outcome {
     rig: made,
     facts: [{ fact: 'keeper.turned', engagedTurns, torqueNm, heldBack: true, gapM: keeperGapM(made) }],
   });
+}
+
+/** Turns at which a stem that is too long meets the stopper and the keeper goes no further. */
+function stemMeetsAt(rig: RigState): number {
+  const long = rig.keeper.piece === null ? undefined : rig.kit[rig.keeper.piece].defects.stemLongM;
+  return long === undefined ? Infinity : madeUpTurns(rig.job) - long / threadSeat(rig, 'keeper').pitchM;
 }
 
 /** Anticlockwise turns whichever thread is the easier, keeper or tee. */
@@ -156,10 +162,16 @@ function turnClosing(rig: RigState, turns: number): Outcome {
     );
   }
   const crossed = closing.crossed || (!closing.threadFound && closing.engagedTurns === 0);
-  const tightest = crossed ? crossedTightestTurns() : handTightTurns(rig.job) + LIMIT_NM / perTurnNm(rig);
+  const bottoms = closing.piece === null ? undefined : rig.kit[closing.piece].defects.bottomsTurns;
+  const bottom = bottoms === undefined ? Infinity : handTightTurns(rig.job) + bottoms;
+  const tightest = crossed
+    ? crossedTightestTurns()
+    : Math.min(bottom, handTightTurns(rig.job) + LIMIT_NM / perTurnNm(rig));
   const engagedTurns = tidy(Math.min(tightest, closing.engagedTurns + turns));
   if (engagedTurns <= closing.engagedTurns) return 'tooTight';
-  const torqueNm = crossed ? crossedTorqueNm(engagedTurns) : makingUpNm(rig, engagedTurns);
+  // at the bottom it goes hard at once, though the thread is not yet tight
+  const madeNm = engagedTurns >= bottom ? LIMIT_NM : makingUpNm(rig, engagedTurns);
+  const torqueNm = crossed ? crossedTorqueNm(engagedTurns) : madeNm;
   const bitten = engagedTurns > BITES_FROM_TURNS;
   const made: RigState = {
     ...rig,

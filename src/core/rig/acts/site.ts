@@ -2,11 +2,19 @@ import { isAudible } from '../../physics/index.ts';
 import { constants } from '../../catalogue/index.ts';
 import type { RigState } from '../state.ts';
 import { did, withPiece, type Acts } from './outcome.ts';
-import { gaugeReading, measureReading, oxygenShown, proofConditions, shownLel } from '../instruments.ts';
+import {
+  gaugeRangePa,
+  gaugeReading,
+  measureReading,
+  oxygenShown,
+  proofConditions,
+  shownLel,
+} from '../instruments.ts';
 import { barrelOn } from '../rodFree.ts';
 import { OPEN_RAD } from '../actions.ts';
 import { leakLook, sightFrom } from '../sights.ts';
 import { teeInside, topPiece } from '../network.ts';
+import { troubleSize, turnedUpBy } from '../troubles.ts';
 
 /** Set-up, looking, reading, cleaning, marking and signing: nothing here moves a part of the rig. */
 export const siteActs: Acts<
@@ -36,10 +44,20 @@ export const siteActs: Acts<
       done: { ...rig.site.done, [task]: sense.atS },
       curbOpen: task === 'shutCustomer' ? false : rig.site.curbOpen,
     };
-    return did({ ...rig, site }, { fact: 'site.done', task });
+    const found = turnedUpBy(rig, task);
+    return did({ ...rig, site }, { fact: 'site.done', task, ...(found.length > 0 && { found }) });
   },
-  'detector.bump': (rig) =>
-    did({ ...rig, site: { ...rig.site, detectorBumped: true } }, { fact: 'detector.bumped', passed: true }),
+  'detector.bump': (rig) => {
+    const shownShare = detectorShows(rig);
+    return did(
+      { ...rig, site: { ...rig.site, detectorBumped: true } },
+      {
+        fact: 'detector.bumped',
+        passed: shownShare >= BUMP_PASSES_SHARE,
+        ...(shownShare < 1 && { shownShare }),
+      },
+    );
+  },
   'detector.read': (rig, { where }, sense) => {
     const share = shareAt[where];
     return did(
@@ -47,7 +65,7 @@ export const siteActs: Acts<
       {
         fact: 'detector.read',
         where,
-        lelShare: sense.overRange ? 1 : shownLel(sense.lelShare * share),
+        lelShare: sense.overRange ? 1 : shownLel(sense.lelShare * share * detectorShows(rig)),
         trueLelShare: sense.trueLelShare * share,
         oxygenShare: oxygenShown(
           constants.airOxygenFraction.value - (constants.airOxygenFraction.value - sense.oxygenShare) * share,
@@ -57,9 +75,11 @@ export const siteActs: Acts<
   },
   'gauge.zero': (rig, { gauge }) => {
     if (gauge === 'head' && !rig.stack.some((p) => p.kind === 'testHead')) return 'needsTestHead';
+    const rangePa = gaugeRangePa(rig, gauge);
+    const usualRangePa = constants.gaugeRangePa.value;
     return did(
       { ...rig, site: { ...rig.site, zeroed: { ...rig.site.zeroed, [gauge]: true } } },
-      { fact: 'gauge.zeroed', gauge },
+      { fact: 'gauge.zeroed', gauge, ...(rangePa !== usualRangePa && { rangePa }) },
     );
   },
   'gauge.read': (rig, { gauge }, sense) => {
@@ -131,7 +151,12 @@ export const siteActs: Acts<
     const doubtful = Object.keys(entry.defects).length > 0 || entry.trueSize !== entry.stamped;
     return did(withPiece(rig, piece, { rejected: true }), { fact: 'piece.rejected', piece, doubtful });
   },
-  'hose.lead': (rig, { outlet }) => (rig.hose === outlet ? 'alreadyThere' : did({ ...rig, hose: outlet })),
+  'hose.lead': (rig, { outlet }, sense) => {
+    // a hose that lies badly can be led to the same place again
+    const lies = troubleSize(rig, 'hoseKinked') === 0 && troubleSize(rig, 'hoseDrifted') === 0;
+    if (rig.hose === outlet && lies) return 'alreadyThere';
+    return did({ ...rig, hose: outlet, site: { ...rig.site, hoseLedAtS: sense.atS } });
+  },
   'sealant.apply': (rig, { piece }) => {
     const entry = rig.kit[piece];
     const inSocket = entry?.where === 'rod' && !barrelOn(rig);
@@ -163,6 +188,14 @@ export const siteActs: Acts<
 function boreReached(rig: RigState): boolean {
   if (rig.tee.at !== 'coupling' || rig.plug.at === 'tee' || rig.keeper.at === 'tee') return false;
   return rig.saddle.on === 'board' || (topPiece(rig) !== null && rig.valve.openRad >= OPEN_RAD);
+}
+
+/** Least share of the bump gas a fit detector shows (assumed: operators ask for 80 to 90 %). */
+const BUMP_PASSES_SHARE = 0.5;
+
+/** Share of the true figure that the detector shows. */
+function detectorShows(rig: RigState): number {
+  return troubleSize(rig, 'detectorUnfit') === 0 ? 1 : 1 - troubleSize(rig, 'detectorUnfit');
 }
 
 /** Share of the hole's average that stands there: over its edge, at a kneeling face, at the bottom (assumed). */

@@ -11,6 +11,7 @@ import {
 import type { RigState } from '../state.ts';
 import type { Sense } from '../sense.ts';
 import { barrelOn } from '../rodFree.ts';
+import { fallThrough } from '../strikes.ts';
 import { did, tidy, withPiece, type Outcome } from './outcome.ts';
 
 const c = constants;
@@ -58,7 +59,7 @@ const GRIPS_FROM_N = 20;
 const LATCH_TURNS = 0.2;
 
 /** The outer rod turned on a stopper: clockwise unlatches it if the bore grips it; anticlockwise latches again. */
-export function unlatch(rig: RigState, turns: number): Outcome {
+export function unlatch(rig: RigState, turns: number, sense: Sense): Outcome {
   const latchNm = c.latchReleaseNm.value;
   if (rig.rod.engaged === 'stopper' && rig.rod.load === null) {
     if (turns >= 0) return 'atStop';
@@ -84,6 +85,15 @@ export function unlatch(rig: RigState, turns: number): Outcome {
   }
   const left = withDepth(rig);
   const { belowPortM, piece } = left.stopper;
+  if (piece !== null && rig.kit[piece].defects.screwSlips === true) {
+    const slack = { ...left, rod: { ...rig.rod, load: null, engaged: null, turns: 0 } };
+    const fallen = fallThrough(slack, sense);
+    return did(
+      fallen.rig,
+      { fact: 'rod.turned', turns, torqueNm: latchNm, turning: 'latch' },
+      ...fallen.facts,
+    );
+  }
   const inPlace = piece === null ? left : withPiece(left, piece, { where: 'rig' });
   return did(
     {

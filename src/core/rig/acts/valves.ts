@@ -1,9 +1,11 @@
 import { constants } from '../../catalogue/index.ts';
 import { OPEN_RAD } from '../actions.ts';
 import { fallThrough } from '../strikes.ts';
-import { hasValve, topIs } from '../network.ts';
+import { hasValve, topIs, topPiece } from '../network.ts';
 import { ballObstructed } from '../reach.ts';
 import type { RigState } from '../state.ts';
+import type { Sense } from '../sense.ts';
+import { troubleSize, type TroubleKind } from '../troubles.ts';
 import { rodPushN, rodVerdict } from '../../physics/index.ts';
 import { rodGland, rodLoose } from '../rodFree.ts';
 import { did, tidy, type Acts } from './outcome.ts';
@@ -16,7 +18,9 @@ const ON_BALL_M = -0.05;
 export const valveActs: Acts<'valve.turn' | 'vent.turn' | 'pump.stroke' | 'bleed.turn'> = {
   'valve.turn': (rig, { angleRad }, sense) => {
     if (!hasValve(rig)) return 'notFitted';
-    const openRad = Math.max(0, Math.min(QUARTER_RAD, tidy(rig.valve.openRad + angleRad)));
+    const stiffNm = valveStiffNm(rig);
+    const byRad = stiffNm > 0 ? Math.max(-STIFF_TURN_RAD, Math.min(STIFF_TURN_RAD, angleRad)) : angleRad;
+    const openRad = Math.max(0, Math.min(QUARTER_RAD, tidy(rig.valve.openRad + byRad)));
     if (openRad === rig.valve.openRad) return 'atStop';
     if (ballObstructed(rig)) return 'pieceInBall';
     const chamberPa = sense.gaugePa('chamber');
@@ -24,6 +28,7 @@ export const valveActs: Acts<'valve.turn' | 'vent.turn' | 'pump.stroke' | 'bleed
       fact: 'valve.turned',
       openRad,
       differenceGaugePa: chamberPa - sense.gaugePa('above'),
+      ...(stiffNm > 0 && { stiffNm }),
     } as const;
     const opened: RigState = { ...rig, valve: { openRad } };
     if (openRad >= OPEN_RAD && rig.stopper.at === 'fallen' && rig.stopper.belowPortM < ON_BALL_M) {
@@ -58,18 +63,48 @@ export const valveActs: Acts<'valve.turn' | 'vent.turn' | 'pump.stroke' | 'bleed
     if (openRad === rig.bleed.openRad) return 'atStop';
     const aboveGaugePa = sense.gaugePa('above');
     const opening = rig.bleed.openRad === 0;
+    const found = outOfBleed(rig, sense, opening);
     return did(
       { ...rig, bleed: { openRad } },
       {
         fact: 'bleed.turned',
         openRad,
         aboveGaugePa,
-        puff: opening && aboveGaugePa > PUFF_HEARD_PA,
+        puff: opening && aboveGaugePa > PUFF_HEARD_PA && bleedOpenShare(rig) > PUFF_NEEDS_SHARE,
         levelDb: sense.bleedDb,
+        ...(found.length > 0 && { found }),
       },
     );
   },
 };
+
+/** How far one pull turns a ball whose handle goes hard, rad (assumed: 20°). */
+const STIFF_TURN_RAD = 0.35;
+
+function valveStiffNm(rig: RigState): number {
+  const valve = rig.stack.find((piece) => piece.kind === 'isolationValve');
+  return valve === undefined ? 0 : (rig.kit[valve.id].defects.stiffNm ?? 0);
+}
+
+/** Share of the bleed's bore from which a puff can be felt at all (assumed). */
+const PUFF_NEEDS_SHARE = 0.02;
+
+/** Share of the bleed that debris and a kinked hose leave open. */
+function bleedOpenShare(rig: RigState): number {
+  const top = topPiece(rig);
+  const blocked = top === null ? 0 : (rig.kit[top].defects.bleedBlocked ?? 0);
+  return (1 - blocked) * (1 - troubleSize(rig, 'hoseKinked'));
+}
+
+/** What comes out of the bleed beside plain gas with its smell. */
+function outOfBleed(rig: RigState, sense: Sense, opened: boolean): readonly TroubleKind[] {
+  if (!opened || sense.gaugePa('above') <= PUFF_HEARD_PA || sense.gasFraction('above') < SMELT_SHARE)
+    return [];
+  return (['liquid', 'noOdour'] as const).filter((what) => troubleSize(rig, what) > 0);
+}
+
+/** Gas in the air of the bleed from which a nose expects the odorant. */
+const SMELT_SHARE = 0.05;
 
 /** Least pressure behind a cracked bleed that an attentive ear and hand notice, Pa gauge: half a psi (assumed). */
 const PUFF_HEARD_PA = 3447;

@@ -13,6 +13,7 @@ import { biteNm } from '../oil.ts';
 import { OPEN_RAD } from '../actions.ts';
 import type { Sense } from '../sense.ts';
 import type { RigState } from '../state.ts';
+import { troubleSize, type TroubleKind } from '../troubles.ts';
 import { mainGaugePa } from '../mainFeed.ts';
 import { freeThrustN, HURT_SMALL_PART_N, strikes } from '../strikes.ts';
 import { did, tidy, type Acts } from './outcome.ts';
@@ -63,13 +64,16 @@ export const workpieceActs: Acts<
     }
     if (rig.branch.cut === 'through' || (part === 'pilot' && rig.branch.cut === 'pilot'))
       return 'alreadyDone';
+    const found = foundByCut(rig, part);
+    const strained = rig.tee.strained + (found.includes('springs') ? SPRUNG_TURNS : 0);
     return did(
-      { ...rig, branch: { ...rig.branch, cut: part } },
+      { ...rig, branch: { ...rig.branch, cut: part }, tee: { ...rig.tee, strained } },
       {
         fact: 'branch.cut',
         part,
         pressureGaugePa: sense.gaugePa('barrel'),
         bonded: rig.site.bonded.tee && rig.site.bonded.service,
+        ...(found.length > 0 && { found }),
       },
     );
   },
@@ -99,9 +103,26 @@ export const workpieceActs: Acts<
   },
   'bond.clamp': (rig, { end, clamped }) => {
     if (rig.site.bonded[end] === clamped) return 'alreadyDone';
-    return did({ ...rig, site: { ...rig.site, bonded: { ...rig.site.bonded, [end]: clamped } } });
+    const bonded = { ...rig.site.bonded, [end]: clamped };
+    const sparks = bonded.tee && bonded.service && troubleSize(rig, 'strayVolts') > SPARKS_V;
+    const clampedOn = { ...rig, site: { ...rig.site, bonded } };
+    return sparks ? did(clampedOn, { fact: 'bond.sparked' }) : did(clampedOn);
   },
 };
+
+/** Voltage from which a clamp sparks as it closes, V (common practice, no source). */
+const SPARKS_V = 15;
+
+/** How far a service that springs at the cut turns the tee in its thread, turns (assumed). */
+const SPRUNG_TURNS = 0.1;
+
+/** What the saw brings to light: a pipe within the pipe, or a service that was under strain. */
+function foundByCut(rig: RigState, part: string): readonly TroubleKind[] {
+  const found: TroubleKind[] = [];
+  if (troubleSize(rig, 'insert') > 0) found.push('insert');
+  if (part === 'through' && troubleSize(rig, 'springs') > 0) found.push('springs');
+  return found;
+}
 
 /** A wrench or socket bar gets to the tee's top: nothing over it, or a stack that stands open all the way. */
 function reachesTop(rig: RigState): boolean {
@@ -120,7 +141,20 @@ export function turnPlug(rig: RigState, turns: number, sense: Sense, holdBack: b
   const { plug } = rig;
   const turnsBack = tidy(plug.turnsBack - turns);
   const breaking = !plug.broken && turns < 0;
-  if (breaking && biteNm(rig, 'plug', sense.atS) > WRENCH_LIMIT_NM) {
+  const slipsNm = troubleSize(rig, 'plugSlips');
+  const biteTurnsNm = biteNm(rig, 'plug', sense.atS);
+  if (breaking && slipsNm > 0 && biteTurnsNm > slipsNm) {
+    // the wrench rounds off what is left of the square
+    const { turnsBack: still } = plug;
+    return did(rig, {
+      fact: 'plug.turned',
+      turnsBack: still,
+      torqueNm: slipsNm,
+      sinceMark: 0,
+      slipped: true,
+    });
+  }
+  if (breaking && biteTurnsNm > WRENCH_LIMIT_NM) {
     // felt and told: a plug that no wrench moves is a reason to refer back
     return did(rig, {
       fact: 'plug.turned',
@@ -129,7 +163,7 @@ export function turnPlug(rig: RigState, turns: number, sense: Sense, holdBack: b
       sinceMark: 0,
     });
   }
-  const torqueNm = breaking ? biteNm(rig, 'plug', sense.atS) : snugNm(turnsBack);
+  const torqueNm = breaking ? biteTurnsNm : snugNm(turnsBack);
   if (turnsBack < -0.5) return 'tooTight' as const;
   const strained =
     !holdBack && torqueNm > rig.job.workpiece.teeBreakNm && rig.branch.cut === 'through'
@@ -230,7 +264,9 @@ export function keeperGapM(rig: RigState): number {
   const size = rig.job.workpiece.teeSize;
   const short = (madeUpTurns(rig.job) - rig.keeper.engagedTurns) * taperThreads[size].pitchM;
   const deeper = rig.stopper.belowPortM - WASHER_BELOW_PORT_M;
-  return Math.max(0, pieces.keeperPlug.dims(size).gapM + short + deeper);
+  const { stemLongM, stemShortM } = rig.keeper.piece === null ? {} : rig.kit[rig.keeper.piece].defects;
+  const stemM = (stemLongM ?? 0) - (stemShortM ?? 0);
+  return Math.max(0, pieces.keeperPlug.dims(size).gapM + short + deeper - stemM);
 }
 
 /** The keeper pulled tight: turns follow torque past hand-tight. */

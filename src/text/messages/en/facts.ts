@@ -1,3 +1,5 @@
+import type { TroubleKind } from '../../../core/rig/index.ts';
+import { troubles } from './troubles.ts';
 import type { Catalogue, FactOf, FeltWords, Speech } from '../../catalogue.ts';
 import { capital, listed } from '../../sentence.ts';
 import {
@@ -23,14 +25,17 @@ export const facts: Catalogue['facts'] = {
     const word = actions[action.kind].done as (a: typeof action, s: Speech) => string;
     return word(action, s);
   },
-  'site.done': (f) => places.siteTasks[f.task].done,
+  'site.done': (f) => places.siteTasks[f.task].done + alsoFound(f.found),
   'detector.bumped': (f) =>
     f.passed
-      ? 'The detector answered the test gas as it should.'
+      ? f.shownShare === undefined
+        ? 'The detector answered the test gas as it should.'
+        : `The detector answered, but showed ${percent(f.shownShare)} of the test gas.`
       : 'The detector failed the bump test: get another.',
   'detector.read': (f) =>
     `The detector ${places.detectorPlaces[f.where]} reads ${percent(f.lelShare)} LEL and ${finePercent(f.oxygenShare)} oxygen.`,
-  'gauge.zeroed': (f) => `The ${places.gauges[f.gauge]} rests at zero with nothing on it.`,
+  'gauge.zeroed': (f, s) =>
+    `The ${places.gauges[f.gauge]} rests at zero with nothing on it${f.rangePa === undefined ? '' : `; its dial goes to ${s.units.pressure(f.rangePa)}`}.`,
   'gauge.read': (f, s) =>
     `The ${places.gauges[f.gauge]} reads ${s.units.pressure(f.readingGaugePa)}${f.zeroed ? '' : ', its zero not checked'}.`,
   looked: (f, s) => sights(f.at, f.saw, s.units),
@@ -68,7 +73,8 @@ export const facts: Catalogue['facts'] = {
     `The ${f.side} tensioner of ${chainNo(f.chain)} stands past snug by ${turnsOf(f.turns)} and feels ${grip(f.torqueNm, s)}.`,
   'chain.released': (f, s) =>
     `The chains were let go with ${s.units.force(f.forceN)} in them and ${s.units.pressure(f.chamberGaugePa)} in the rig.`,
-  'valve.turned': (f) => `The isolation valve stands ${valveAt(f.openRad)}.`,
+  'valve.turned': (f, s) =>
+    `The isolation valve stands ${valveAt(f.openRad)}${f.stiffNm === undefined ? '' : `; its handle feels ${grip(f.stiffNm, s)}`}.`,
   'vent.turned': (f) =>
     f.open <= 0 ? 'The test head’s vent is shut.' : `The test head’s vent is ${percent(f.open)} open.`,
   pumped: (f, s) =>
@@ -76,7 +82,7 @@ export const facts: Catalogue['facts'] = {
   'bleed.turned': (f) =>
     f.openRad <= 0
       ? 'The bleed is shut.'
-      : `The bleed is open ${degrees(f.openRad)}: ${f.puff ? 'it blows' : 'no puff'}.`,
+      : `The bleed is open ${degrees(f.openRad)}: ${f.puff ? 'it blows' : 'no puff'}.${alsoFound(f.found)}`,
   'bleed.quiet': (f) => `The bleed went quiet after hissing for ${duration(f.hissedS)}.`,
   'rod.moved': (f, s) => `The rod stands ${s.units.length(f.travelM)} down; ${push(f.feltN, s)}.`,
   'rod.engaged': (f) => `The tip is down on the ${nameOf(loads, f.with)} and has hold of it.`,
@@ -85,10 +91,12 @@ export const facts: Catalogue['facts'] = {
   'rod.thrown': (f, s) =>
     `The rod was thrown up by ${s.units.force(f.thrustN)} at ${s.units.pressure(f.pressureGaugePa)}: a blow of ${s.units.energy(f.energyJ)}.`,
   'rod.sank': (f, s) => `The rod sank by its own weight to ${s.units.length(f.travelM)}.`,
+  'load.dropped': () => 'What hung in the socket fell out of it: the rod comes up light.',
+  'socket.stuck': () => 'The socket will not come off the head of the plug.',
   'rod.still': (f, s) =>
     `The rod stayed where it was, free of the hand; ${s.units.force(Math.abs(f.netN))} is not enough to move it.`,
   'plug.turned': (f, s) =>
-    `The top plug is ${turnsOf(f.sinceMark)} from its mark and feels ${grip(f.torqueNm, s)}.`,
+    `${f.slipped === true ? 'The wrench slips on the square. ' : ''}The top plug is ${turnsOf(f.sinceMark)} from its mark and feels ${grip(f.torqueNm, s)}.`,
   'plug.free': (f, s) =>
     f.chamberClosed
       ? 'The thread of the top plug let go, inside the closed rig.'
@@ -113,13 +121,14 @@ export const facts: Catalogue['facts'] = {
   'collarBolt.turned': (f) =>
     `The bolts of the split collar stand at ${turnsOf(f.bolts[0])} and ${turnsOf(f.bolts[1])} past snug.`,
   'branch.cut': (f, s) => {
-    const what = nameOf(cut, f.part);
+    const what = nameOf(cut, f.part) + alsoFound(f.found);
     if (f.pressureGaugePa > BLOWS_FROM_PA)
       return `${what} Gas blows from it, ${s.units.pressure(f.pressureGaugePa)} behind it.`;
     return f.pressureGaugePa > SEEPS_FROM_PA
       ? `${what} A little gas comes from it.`
       : `${what} Nothing comes from it.`;
   },
+  'bond.sparked': () => 'A spark jumped as the second clamp of the bond cable closed.',
   'gaugeRing.tried': (f, s) =>
     f.passes
       ? 'The gauge ring passes the tee’s swept circle.'
@@ -232,4 +241,9 @@ function alarm(f: FactOf<'gas.alarm'>): string {
   return f.step === 1
     ? `The gas alarm sounds at its low step, ${at}.`
     : `The gas alarm sounds at its high step, ${at}: out, upwind, people first.`;
+}
+
+/** What came to light beside it, as sentences of their own. */
+function alsoFound(found: readonly TroubleKind[] | undefined): string {
+  return (found ?? []).map((what) => ` ${capital(troubles[what])}.`).join('');
 }

@@ -1,3 +1,4 @@
+import { troubles } from './troubles.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { actions } from './actions.ts';
 import { conditions, evidenceItems } from './evidence.ts';
@@ -52,5 +53,6 @@ export const english = {
   siteTasks,
   stages,
   the,
+  troubles,
   verdicts,
 } satisfies Catalogue;

@@ -113,6 +113,17 @@ export const defects: Catalogue['defects'] = {
   weakDetent: 'its detent is weak',
   sizeNotAsStamped: 'it is not of the size it is stamped with',
   wrongThread: 'its thread is not of this standard',
+  stiffNm: 'its handle goes hard',
+  filingsCdAM2: 'filings lie on its seat',
+  sealantSmeared: 'sealant is smeared on its rubber',
+  pinchedCdAM2: 'its lip is pinched',
+  looseNm: 'its joint is loose',
+  looseGrip: 'its retaining spring is weak',
+  jams: 'it jams on the head',
+  screwSlips: 'its squeeze screw slips',
+  stemLongM: 'its stem is too long',
+  stemShortM: 'its stem is too short',
+  bottomsTurns: 'its thread is too long for the coupling',
 };
 
 export const the: Catalogue['the'] = (_kind, name) => `the ${name}`;

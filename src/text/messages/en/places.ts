@@ -47,6 +47,25 @@ export const siteTasks: Catalogue['siteTasks'] = {
     button: 'Set a blower to ventilate the hole',
     done: 'Blower set on the ground, its trunk to the bottom of the hole.',
   },
+  pumpOutWater: { button: 'Pump the water out', done: 'Water pumped out of the hole.' },
+  clearPublic: {
+    button: 'Send people and vehicles back',
+    done: 'People and vehicles sent back; nobody smokes near the hole.',
+  },
+  measureVolts: {
+    button: 'Measure the voltage across the cut',
+    done: 'Voltage between main and service measured.',
+  },
+  openMeterStop: {
+    button: 'Vent the service at the meter stop, outdoors',
+    done: 'Service vented outdoors at the meter stop.',
+  },
+  retrieveByLine: {
+    button: 'Bring the person out by the line',
+    done: 'Person brought out by the line; nobody went in without air.',
+  },
+  changeDetector: { button: 'Take another detector', done: 'Another detector taken.' },
+  changeGauge: { button: 'Fit another gauge on the main', done: 'Another gauge fitted on the main.' },
   coat: { button: 'Make the coating good', done: 'Coating made good.' },
   cover: { button: 'Cover and make the ground safe', done: 'Hole covered and ground made safe.' },
 };
@@ -58,6 +77,8 @@ export const lookPlaces: Catalogue['lookPlaces'] = {
   wrap: 'wrap on the main',
   downBore: 'bore, through the sight cap with the lamp',
   gasketSeat: 'round of the coupling, where the cup gasket will seal',
+  around: 'hole, its edge and what comes near',
+  hose: 'bleed hose along to its end',
   chains: 'chains and how they bear',
 };
 
@@ -81,6 +102,7 @@ export const cleanPlaces: Catalogue['cleanPlaces'] = {
   coupling: 'coupling',
   bore: 'bore',
   closingPlug: 'closing plug’s place and thread',
+  weldBead: 'weld bead under the gasket, with a file',
 };
 
 export const markPlaces: Catalogue['markPlaces'] = {
@@ -141,6 +163,15 @@ export const referReasons: Catalogue['referReasons'] = {
   stopFails: 'bore cannot be stopped',
   valvePassing: 'isolation valve passing',
   gasInHole: 'gas in the hole',
+  weldLeaks: 'weld of the coupling leaks',
+  threadWorn: 'thread of the coupling worn',
+  teeSeized: 'tee seized in the coupling',
+  strayVolts: 'stray voltage on the pipe',
+  insertFound: 'another pipe inside the service',
+  liquidInMain: 'liquid in the main',
+  mainMoves: 'pressure of the main does not hold still',
+  kitUnfit: 'no sound piece of kit for it',
+  siteUnsafe: 'site not safe to work on',
   other: 'another reason',
 };
 

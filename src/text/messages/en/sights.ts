@@ -4,6 +4,7 @@ import { capital } from '../../sentence.ts';
 import { decimals } from '../../figures.ts';
 import type { Units } from '../../units.ts';
 import { lookPlaces } from './places.ts';
+import { troubles } from './troubles.ts';
 
 const faces = {
   dirty: 'dirt and rust hide the metal; clean it and look again',
@@ -32,6 +33,7 @@ export function sights(at: LookPlace, saw: Sight, units: Units): string {
     saw.threadsSound !== undefined &&
       (saw.threadsSound ? 'the threads are clean and sound' : 'the threads are damaged'),
     saw.closingSquare !== undefined && closing(saw),
+    ...(saw.signs ?? []).map((sign) => troubles[sign]),
     saw.chainsBear !== undefined && (saw.chainsBear ? 'the links bear flat' : 'the links do not bear flat'),
   ].filter((part) => typeof part === 'string');
   const tail = seen.length === 0 ? 'nothing out of the ordinary' : seen.join('; ');

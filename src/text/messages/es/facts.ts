@@ -1,3 +1,5 @@
+import type { TroubleKind } from '../../../core/rig/index.ts';
+import { troubles } from './troubles.ts';
 import type { Catalogue, FactOf, FeltWords, Speech } from '../../catalogue.ts';
 import { capital } from '../../sentence.ts';
 import {
@@ -23,14 +25,17 @@ export const facts: Catalogue['facts'] = {
     const word = actions[action.kind].done as (a: typeof action, s: Speech) => string;
     return word(action, s);
   },
-  'site.done': (f) => places.siteTasks[f.task].done,
+  'site.done': (f) => places.siteTasks[f.task].done + alsoFound(f.found),
   'detector.bumped': (f) =>
     f.passed
-      ? 'El detector respondió al gas patrón como debía.'
+      ? f.shownShare === undefined
+        ? 'El detector respondió al gas patrón como debía.'
+        : `El detector respondió, pero marcó el ${percent(f.shownShare)} del gas patrón.`
       : 'El detector no superó la prueba con gas patrón: toma otro.',
   'detector.read': (f) =>
     `El detector ${places.detectorPlaces[f.where]} marca ${percent(f.lelShare)} del LIE y ${finePercent(f.oxygenShare)} de oxígeno.`,
-  'gauge.zeroed': (f) => `${capital(places.theGauge[f.gauge])} descansa en cero sin nada conectado.`,
+  'gauge.zeroed': (f, s) =>
+    `${capital(places.theGauge[f.gauge])} descansa en cero sin nada conectado${f.rangePa === undefined ? '' : `; su escala llega a ${s.units.pressure(f.rangePa)}`}.`,
   'gauge.read': (f, s) =>
     `${capital(places.theGauge[f.gauge])} marca ${s.units.pressure(f.readingGaugePa)}${f.zeroed ? '' : ', con el cero sin comprobar'}.`,
   looked: (f, s) => sights(f.at, f.saw, s.units),
@@ -70,7 +75,8 @@ export const facts: Catalogue['facts'] = {
     `El tensor ${sideOf(f.side)} de la ${chainNo(f.chain)} está ${turnsOf(f.turns)} más allá del contacto y se nota ${grip(f.torqueNm, s)}.`,
   'chain.released': (f, s) =>
     `Se soltaron las cadenas con ${s.units.force(f.forceN)} en ellas y ${s.units.pressure(f.chamberGaugePa)} en el equipo.`,
-  'valve.turned': (f) => `La válvula de aislamiento está ${valveAt(f.openRad)}.`,
+  'valve.turned': (f, s) =>
+    `La válvula de aislamiento está ${valveAt(f.openRad)}${f.stiffNm === undefined ? '' : `; su palanca se nota ${grip(f.stiffNm, s)}`}.`,
   'vent.turned': (f) =>
     f.open <= 0
       ? 'El venteo del cabezal de prueba está cerrado.'
@@ -80,7 +86,7 @@ export const facts: Catalogue['facts'] = {
   'bleed.turned': (f) =>
     f.openRad <= 0
       ? 'El desfogue está cerrado.'
-      : `El desfogue está abierto ${degrees(f.openRad)}: ${f.puff ? 'sopla' : 'sin soplo'}.`,
+      : `El desfogue está abierto ${degrees(f.openRad)}: ${f.puff ? 'sopla' : 'sin soplo'}.${alsoFound(f.found)}`,
   'bleed.quiet': (f) => `El desfogue quedó en silencio tras sisear ${duration(f.hissedS)}.`,
   'rod.moved': (f, s) => `La varilla está ${s.units.length(f.travelM)} abajo; ${push(f.feltN, s)}.`,
   'rod.engaged': (f) => `La punta ha llegado ${toLoad(f.with)} y lo tiene sujeto.`,
@@ -89,10 +95,12 @@ export const facts: Catalogue['facts'] = {
   'rod.thrown': (f, s) =>
     `La varilla salió lanzada por ${s.units.force(f.thrustN)} a ${s.units.pressure(f.pressureGaugePa)}: un golpe de ${s.units.energy(f.energyJ)}.`,
   'rod.sank': (f, s) => `La varilla bajó por su propio peso hasta ${s.units.length(f.travelM)}.`,
+  'load.dropped': () => 'Lo que colgaba del dado se cayó: la varilla sube ligera.',
+  'socket.stuck': () => 'El dado no sale de la cabeza del tapón.',
   'rod.still': (f, s) =>
     `La varilla se quedó donde estaba, sin mano que la sujete; ${s.units.force(Math.abs(f.netN))} no bastan para moverla.`,
   'plug.turned': (f, s) =>
-    `El tapón superior está a ${turnsOf(f.sinceMark)} de su marca y se nota ${grip(f.torqueNm, s)}.`,
+    `${f.slipped === true ? 'La llave patina en el cuadrado. ' : ''}El tapón superior está a ${turnsOf(f.sinceMark)} de su marca y se nota ${grip(f.torqueNm, s)}.`,
   'plug.free': (f, s) =>
     f.chamberClosed
       ? 'La rosca del tapón superior se soltó, dentro del equipo cerrado.'
@@ -118,11 +126,12 @@ export const facts: Catalogue['facts'] = {
   'collarBolt.turned': (f) =>
     `Los tornillos del collar partido están ${turnsOf(f.bolts[0])} y ${turnsOf(f.bolts[1])} más allá del contacto.`,
   'branch.cut': (f, s) => {
-    const what = nameOf(cut, f.part);
+    const what = nameOf(cut, f.part) + alsoFound(f.found);
     if (f.pressureGaugePa > BLOWS_FROM_PA)
       return `${what} Sale gas con fuerza, con ${s.units.pressure(f.pressureGaugePa)} detrás.`;
     return f.pressureGaugePa > SEEPS_FROM_PA ? `${what} Sale un poco de gas.` : `${what} No sale nada.`;
   },
+  'bond.sparked': () => 'Saltó una chispa al cerrar la segunda pinza del cable de puente.',
   'gaugeRing.tried': (f, s) =>
     f.passes
       ? 'El anillo calibrador pasa por el círculo que barre la te.'
@@ -242,4 +251,9 @@ function alarm(f: FactOf<'gas.alarm'>): string {
   return f.step === 1
     ? `La alarma de gas suena en su nivel bajo, ${at}.`
     : `La alarma de gas suena en su nivel alto, ${at}: fuera, contra el viento, primero las personas.`;
+}
+
+/** What came to light beside it, as sentences of their own. */
+function alsoFound(found: readonly TroubleKind[] | undefined): string {
+  return (found ?? []).map((what) => ` ${capital(troubles[what])}.`).join('');
 }

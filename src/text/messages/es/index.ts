@@ -1,3 +1,4 @@
+import { troubles } from './troubles.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { actions } from './actions.ts';
 import { conditions, evidenceItems } from './evidence.ts';
@@ -53,5 +54,6 @@ export const spanish: Catalogue = {
   siteTasks,
   stages,
   the,
+  troubles,
   verdicts,
 };

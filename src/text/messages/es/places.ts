@@ -60,6 +60,28 @@ export const siteTasks: Catalogue['siteTasks'] = {
     button: 'Poner un ventilador para airear la excavación',
     done: 'Ventilador puesto arriba, con la manga hasta el fondo de la excavación.',
   },
+  pumpOutWater: { button: 'Sacar el agua con la bomba', done: 'Agua sacada de la excavación.' },
+  clearPublic: {
+    button: 'Apartar a la gente y los vehículos',
+    done: 'Gente y vehículos apartados; nadie fuma cerca de la excavación.',
+  },
+  measureVolts: {
+    button: 'Medir la tensión entre los lados del corte',
+    done: 'Tensión entre tubería principal y acometida medida.',
+  },
+  openMeterStop: {
+    button: 'Ventear la acometida por la llave del medidor, al aire libre',
+    done: 'Acometida venteada al aire libre por la llave del medidor.',
+  },
+  retrieveByLine: {
+    button: 'Sacar a la persona con la cuerda',
+    done: 'Persona sacada con la cuerda; nadie entró sin aire.',
+  },
+  changeDetector: { button: 'Tomar otro detector', done: 'Se tomó otro detector.' },
+  changeGauge: {
+    button: 'Poner otro manómetro en la tubería principal',
+    done: 'Otro manómetro puesto en la tubería principal.',
+  },
   coat: { button: 'Reparar el revestimiento', done: 'Revestimiento reparado.' },
   cover: {
     button: 'Tapar y dejar el terreno seguro',
@@ -76,6 +98,8 @@ export const theLook: Catalogue['lookPlaces'] = {
   downBore: 'el paso, por la tapa con mirilla y con la lámpara',
   gasketSeat: 'el contorno del manguito donde sellará la junta de copa',
   chains: 'las cadenas y cómo apoyan',
+  around: 'la excavación, su borde y lo que se acerca',
+  hose: 'la manguera del desfogue hasta su extremo',
 };
 export const lookPlaces = bareAll(theLook);
 
@@ -100,6 +124,7 @@ export const theClean: Catalogue['cleanPlaces'] = {
   coupling: 'el manguito',
   bore: 'el paso',
   closingPlug: 'el lugar y la rosca del tapón de cierre',
+  weldBead: 'el cordón de soldadura bajo la junta, con lima',
 };
 export const cleanPlaces = bareAll(theClean);
 
@@ -163,6 +188,15 @@ export const referReasons: Catalogue['referReasons'] = {
   stopFails: 'el paso no se puede obturar',
   valvePassing: 'la válvula de aislamiento deja pasar',
   gasInHole: 'gas en la excavación',
+  weldLeaks: 'la soldadura del manguito fuga',
+  threadWorn: 'rosca del manguito gastada',
+  teeSeized: 'te agarrotada en el manguito',
+  strayVolts: 'tensión parásita en el tubo',
+  insertFound: 'otro tubo dentro de la acometida',
+  liquidInMain: 'líquido en la tubería principal',
+  mainMoves: 'la presión de la tubería principal no se está quieta',
+  kitUnfit: 'no hay pieza sana para ello',
+  siteUnsafe: 'lugar no seguro para trabajar',
   other: 'otro motivo',
 };
 

@@ -2,6 +2,7 @@ import type { LookPlace, Sight } from '../../../core/rig/index.ts';
 import { decimals } from '../../figures.ts';
 import { capital } from '../../sentence.ts';
 import type { Units } from '../../units.ts';
+import { troubles } from './troubles.ts';
 import { lookPlaces } from './places.ts';
 
 const faces = {
@@ -32,6 +33,7 @@ export function sights(at: LookPlace, saw: Sight, units: Units): string {
     saw.threadsSound !== undefined &&
       (saw.threadsSound ? 'la rosca está limpia y sana' : 'la rosca está dañada'),
     saw.closingSquare !== undefined && closing(saw),
+    ...(saw.signs ?? []).map((sign) => troubles[sign]),
     saw.chainsBear !== undefined &&
       (saw.chainsBear ? 'los eslabones apoyan planos' : 'los eslabones no apoyan planos'),
   ].filter((part) => typeof part === 'string');
