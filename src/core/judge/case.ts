@@ -1,3 +1,4 @@
+import { jobAtStart } from '../faults/index.ts';
 import type { Fact, HoldPointId, Job } from '../rig/index.ts';
 import type { Heading, Scenario } from '../scenario/index.ts';
 import { openings, standings, type Limits, type Opening, type Standing, tell } from '../procedure/index.ts';
@@ -8,13 +9,14 @@ import type { FindingId } from './catalogue.ts';
 /** The parts of a replayed run that are judged. */
 export type JudgedRun = Pick<
   RunState,
-  'scenario' | 'rig' | 'facts' | 'ledger' | 'air' | 'clockS' | 'actions'
+  'scenario' | 'rig' | 'struck' | 'facts' | 'ledger' | 'air' | 'clockS' | 'actions'
 >;
 
 /** One run laid out for the rules. */
 export interface Case {
   readonly run: JudgedRun;
   readonly scenario: Scenario;
+  /** As the crew found it: with every fault that was there from the start. */
   readonly job: Job;
   readonly limits: Limits;
   readonly facts: readonly Fact[];
@@ -58,7 +60,8 @@ export const defaultWeights: Readonly<Record<Heading, number>> = {
 /** Lays a replayed run out for the rules. */
 export function layOutCase(run: JudgedRun): Case {
   const { scenario, facts } = run;
-  const { job, limits } = scenario;
+  const { limits } = scenario;
+  const job = jobAtStart(scenario.job, scenario.faults);
   const holds = judgeHoldPoints(run);
   return {
     run,

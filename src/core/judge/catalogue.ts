@@ -1,3 +1,4 @@
+import { faultIds, type FaultId } from '../faults/index.ts';
 import type { Heading } from '../scenario/index.ts';
 
 /** How grave: `critical` fails the run whatever the points; the others only cost. */
@@ -89,18 +90,6 @@ export const findingIds = {
 
 export type FindingId = keyof typeof findingIds;
 
-/** Real abnormal conditions a job can hold. A finding names them in `items`. */
-export const abnormalConditionIds = [
-  'pressureAboveRating',
-  'bossBeyondUse',
-  'wallUnsound',
-  'suspectWrap',
-  'plugPassing',
-  'plugSeized',
-  'boreScale',
-  'farFeed',
-  'valvePassing',
-  'kitUnfit',
-  'ignitionSource',
-] as const;
-export type AbnormalConditionId = (typeof abnormalConditionIds)[number];
+/** Real abnormal conditions a job can hold are the faults, planted or not. A finding names them in `items`. */
+export const abnormalConditionIds = faultIds;
+export type AbnormalConditionId = FaultId;

@@ -1,201 +1,108 @@
-import type { Fact, Job, ReferReason } from '../rig/index.ts';
-import { kindOf, latest } from '../procedure/index.ts';
+import { faults, targetOf, type Fault, type Found, type Story } from '../faults/index.ts';
+import type { HoldPointId, ReferReason } from '../rig/index.ts';
+import { guards, latest } from '../procedure/index.ts';
 import type { AbnormalConditionId } from './catalogue.ts';
 import type { Case } from './case.ts';
-import { reasonOf, SEIZED_NM } from './ending.ts';
 
-/** A real abnormal condition of a job: what it endangers, how it shows, and what answers it. */
+/** An abnormal condition of one run, planted or the job's own, as it was met. Indexes are of the run's facts. */
 export interface Condition {
   readonly id: AbnormalConditionId;
-  readonly present: (job: Job) => boolean;
-  /** Index of the fact with which the work it endangers began, or null. */
-  readonly endangeredAt: (judged: Case) => number | null;
-  /** Index of the fact with which it showed itself to the crew, or null. */
-  readonly noticedAt: (judged: Case) => number | null;
-  readonly answered: (judged: Case) => boolean;
+  /** With which fact the work it endangers began after it was there, or null. */
+  readonly endangeredAt: number | null;
+  /** With which fact it showed itself to the crew, or null. */
+  readonly noticedAt: number | null;
+  /** Answered rightly once it showed. */
+  readonly answered: boolean;
   /** No blame for going on: every required reading was taken and hid it. */
-  readonly excused: (judged: Case) => boolean;
-  readonly numbers: (judged: Case) => Readonly<Record<string, number>>;
+  readonly excused: boolean;
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly refer: readonly ReferReason[];
   /** Causes it shares with other findings. */
-  readonly causes: (judged: Case) => readonly string[];
+  readonly causes: readonly string[];
 }
 
-type Plain = Pick<Condition, 'id' | 'present' | 'endangeredAt' | 'noticedAt' | 'answered'> &
-  Partial<Pick<Condition, 'excused' | 'numbers' | 'causes'>>;
+let kept: { readonly judged: Case; readonly conditions: readonly Condition[] } | null = null;
 
-function condition(plain: Plain): Condition {
-  return { excused: () => false, numbers: () => ({}), causes: () => [], ...plain };
+/** The abnormal conditions that were really there: those that struck, and those the job came with. */
+export function conditionsIn(judged: Case): readonly Condition[] {
+  if (kept === null || kept.judged !== judged) kept = { judged, conditions: lookBack(judged) };
+  return kept.conditions;
 }
 
-function indexOf(judged: Case, is: (fact: Fact) => boolean): number | null {
-  const index = judged.facts.findIndex(is);
-  return index < 0 ? null : index;
+function lookBack(judged: Case): readonly Condition[] {
+  const { scenario, run } = judged;
+  const planted = run.struck.map(({ index, atS }) => {
+    const { fault, on, severity } = scenario.faults[index];
+    const found = { on: targetOf(faults[fault], scenario.job, on), severity: severity ?? 1 };
+    return { fault: faults[fault], found, atS, index };
+  });
+  const known = new Set(planted.map(({ fault, found }) => `${fault.id}@${found.on ?? ''}`));
+  const own = Object.values(faults).flatMap((fault) =>
+    fault
+      .foundIn(scenario.job)
+      .filter((found) => !known.has(`${fault.id}@${found.on ?? ''}`))
+      .map((found) => ({ fault, found, atS: 0, index: null })),
+  );
+  return [...planted, ...own].map(({ fault, found, atS, index }) => met(judged, fault, found, atS, index));
 }
 
-function begunOrNull(judged: Case, id: 'H1' | 'H2' | 'H3' | 'H4' | 'H7'): number | null {
-  const index = judged.begun(id);
-  return index < judged.facts.length ? index : null;
+function met(judged: Case, fault: Fault, found: Found, struckAtS: number, index: number | null): Condition {
+  const { facts, limits, holds } = judged;
+  const held = (id: HoldPointId): boolean => holds.some((hold) => hold.id === id && hold.outcome === 'held');
+  const story: Story = { facts, job: judged.job, ...found, struckAtS, limits, held };
+  const fromStart = index === null || judged.scenario.faults[index].when.trigger === 'start';
+  const from = fromStart ? 0 : indexAfter(judged, struckAtS);
+  const noticedAt = firstAt(facts, from, (f, i) => fault.feltBy(f, story, i));
+  const endangeredAt = firstAt(facts, Math.max(from, judged.given.facts), (_f, i) =>
+    begins(judged, fault, story, i),
+  );
+  return {
+    id: fault.id,
+    endangeredAt,
+    noticedAt,
+    answered: noticedAt !== null && fault.rightReaction(story, noticedAt),
+    excused: fault.id === 'pressureAboveRating' && readWithinRating(judged, endangeredAt),
+    numbers: numbersOf(judged, fault),
+    refer: fault.refer,
+    causes: found.on === null ? fault.shares : [...fault.shares, `piece.${found.on}`],
+  };
 }
 
-const referredFor = (judged: Case, ...reasons: ReferReason[]): boolean => {
-  const reason = reasonOf(judged);
-  return reason !== null && reasons.includes(reason);
-};
-
-const placed = (judged: Case, kind: string): number | null =>
-  indexOf(judged, (f) => f.fact === 'piece.placed' && kindOf(judged.job, f.piece) === kind);
-
-const mainRead = (f: Fact): boolean =>
-  f.fact === 'gauge.read' && (f.gauge === 'main' || f.gauge === 'second');
-
-const conditions: readonly Condition[] = [
-  condition({
-    id: 'pressureAboveRating',
-    present: (job) => job.system.mainPressureGaugePa > job.system.ratingGaugePa,
-    endangeredAt: (judged) => begunOrNull(judged, 'H1'),
-    noticedAt: (judged) =>
-      indexOf(
-        judged,
-        (f) => mainRead(f) && f.fact === 'gauge.read' && f.readingGaugePa > judged.job.system.ratingGaugePa,
-      ),
-    answered: (judged) => referredFor(judged, 'pressureAboveRating', 'outOfRange'),
-    excused: (judged) => {
-      const until = judged.begun('H1');
-      const read = latest(judged.facts.slice(0, until), 'gauge.read', (f) => f.gauge === 'main' && f.zeroed);
-      return read !== null && read.readingGaugePa <= judged.job.system.ratingGaugePa;
-    },
-    numbers: ({ job }) => ({
-      mainGaugePa: job.system.mainPressureGaugePa,
-      ratingGaugePa: job.system.ratingGaugePa,
-    }),
-  }),
-  condition({
-    id: 'bossBeyondUse',
-    present: (job) => job.workpiece.boss === 'beyondUse',
-    endangeredAt: (judged) => placed(judged, 'saddle') ?? begunOrNull(judged, 'H2'),
-    noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'looked' && f.saw.face === 'beyondUse'),
-    answered: (judged) => referredFor(judged, 'bossBeyondUse'),
-  }),
-  condition({
-    id: 'wallUnsound',
-    present: (job) => !job.workpiece.wallSound,
-    endangeredAt: (judged) => indexOf(judged, (f) => f.fact === 'tensioner.turned'),
-    noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'looked' && f.saw.wallSound === false),
-    answered: (judged) => referredFor(judged, 'wallUnsound'),
-  }),
-  condition({
-    id: 'suspectWrap',
-    present: (job) => job.workpiece.wrap === 'suspect',
-    endangeredAt: (judged) => indexOf(judged, (f) => f.fact === 'cleaned' && f.at === 'pipe'),
-    noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'looked' && f.saw.wrap === 'suspect'),
-    answered: (judged) => referredFor(judged, 'suspectWrap'),
-  }),
-  condition({
-    id: 'plugPassing',
-    present: (job) => job.workpiece.plugLeakCdAM2 > 0,
-    endangeredAt: (judged) => begunOrNull(judged, 'H2'),
-    noticedAt: (judged) => indexOf(judged, (f) => plugSeenPassing(f, judged)),
-    answered: (judged) =>
-      referredFor(judged, 'proofFails') || judged.holds.some((h) => h.id === 'H2' && h.outcome === 'held'),
-    causes: () => ['H2.rise'],
-  }),
-  condition({
-    id: 'plugSeized',
-    present: (job) => job.workpiece.plugBreakNm > SEIZED_NM,
-    endangeredAt: (judged) => placed(judged, 'saddle'),
-    noticedAt: (judged) =>
-      indexOf(judged, (f) => (f.fact === 'plug.turned' && f.torqueNm > SEIZED_NM) || plugTried(f)),
-    answered: (judged) => referredFor(judged, 'plugSeized'),
-  }),
-  condition({
-    id: 'boreScale',
-    present: (job) => job.workpiece.boreScale,
-    endangeredAt: (judged) => begunOrNull(judged, 'H3'),
-    noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'looked' && f.saw.boreClear === false),
-    answered: (judged) => {
-      const cleaned = indexOf(judged, (f) => f.fact === 'cleaned' && f.at === 'bore');
-      const guard = begunOrNull(judged, 'H3');
-      return guard === null || (cleaned !== null && cleaned < guard);
-    },
-    causes: () => ['H3.clear'],
-  }),
-  condition({
-    id: 'farFeed',
-    present: (job) => job.system.service.curbPassingCdAM2 > 0 && job.system.service.beyondCurbGaugePa > 0,
-    endangeredAt: (judged) => begunOrNull(judged, 'H4'),
-    noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'site.done' && f.task === 'checkFarFeed'),
-    answered: (judged) =>
-      referredFor(judged, 'stopFails', 'wrongService') || begunOrNull(judged, 'H7') === null,
-    causes: () => ['H4.noPuff', 'H4.manometer', 'H1.supply'],
-  }),
-  condition({
-    id: 'valvePassing',
-    present: (job) =>
-      job.kit.some((k) => k.kind === 'isolationValve' && (k.defects?.seatPassingCdAM2 ?? 0) > 0),
-    endangeredAt: (judged) => begunOrNull(judged, 'H2'),
-    noticedAt: (judged) =>
-      indexOf(judged, (f) => f.fact === 'piece.inspected' && f.found.includes('seatPassingCdAM2')),
-    answered: (judged) =>
-      referredFor(judged, 'valvePassing', 'proofFails') || rejectedKind(judged, 'isolationValve'),
-    causes: () => ['H2.seatTest', 'piece.isolationValve'],
-  }),
-  condition({
-    id: 'kitUnfit',
-    present: (job) => unfitIds(job).length > 0,
-    endangeredAt: (judged) => {
-      const ids = unfitIds(judged.job);
-      return indexOf(judged, (f) => f.fact === 'piece.placed' && ids.includes(f.piece));
-    },
-    noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'piece.inspected' && f.found.length > 0),
-    answered: (judged) => {
-      const ids = unfitIds(judged.job);
-      return !judged.facts.some((f) => f.fact === 'piece.placed' && ids.includes(f.piece));
-    },
-    causes: (judged) => unfitIds(judged.job).map((id) => `piece.${id}`),
-  }),
-  condition({
-    id: 'ignitionSource',
-    present: (job) => job.site.ignitionSource,
-    endangeredAt: (judged) => begunOrNull(judged, 'H1'),
-    noticedAt: (judged) => indexOf(judged, (f) => f.fact === 'site.done' && f.task === 'ignitionCleared'),
-    answered: () => true,
-    causes: () => ['H1.ignition'],
-  }),
-];
-
-/** The abnormal conditions that are really there in this job. */
-export function conditionsIn(job: Job): readonly Condition[] {
-  return conditions.filter((one) => one.present(job));
-}
-
-/** Unsound pieces other than the isolation valve, which has a condition of its own. */
-function unfitIds(job: Job): readonly string[] {
-  return job.kit.flatMap((k) => {
-    const flaws = Object.keys(k.defects ?? {}).filter((flaw) => flaw !== 'seatPassingCdAM2');
-    const lies = k.trueSize !== undefined && k.trueSize !== k.stamped;
-    return flaws.length > 0 || lies ? [k.id] : [];
+function begins(judged: Case, fault: Fault, story: Story, at: number): boolean {
+  const { facts, limits, job } = judged;
+  const fact = facts[at];
+  const { holdPoints = [], work } = fault.endangers;
+  if (work?.(fact, story, at) === true) return true;
+  return holdPoints.some((id) => {
+    const guard = guards[id];
+    return (
+      guard.kinds.includes(fact.fact) && guard.begins(fact, { facts: facts.slice(0, at + 1), limits, job })
+    );
   });
 }
 
-function rejectedKind(judged: Case, kind: string): boolean {
-  return judged.facts.some((f) => f.fact === 'piece.rejected' && kindOf(judged.job, f.piece) === kind);
+function firstAt(
+  facts: Case['facts'],
+  from: number,
+  is: (fact: Case['facts'][number], at: number) => boolean,
+): number | null {
+  for (let i = from; i < facts.length; i += 1) if (is(facts[i], i)) return i;
+  return null;
 }
 
-function plugTried(f: Fact): boolean {
-  return f.fact === 'done' && f.action.kind === 'plug.turn' && f.action.turns < 0;
+/** Index of the first fact after a time; what set a fault off is not yet work that it endangers. */
+function indexAfter({ facts }: Case, atS: number): number {
+  const index = facts.findIndex((fact) => fact.atS > atS);
+  return index < 0 ? facts.length : index;
 }
 
-/** Bubbles at the plug, or the vented and shut chamber rising under the crew's eyes. */
-function plugSeenPassing(f: Fact, judged: Case): boolean {
-  if (f.fact === 'leak.looked') return f.at === 'plug' && f.bubbles !== 'none';
-  if (f.fact !== 'gauge.read' || f.gauge !== 'head' || f.under.saddleOn !== 'tee') return false;
-  const vented = latest(judged.facts, 'vent.turned', (v) => v.atS <= f.atS && v.open > 0);
-  const pumped = latest(judged.facts, 'pumped', (p) => p.atS <= f.atS);
-  const afterVent = vented !== null && (pumped === null || pumped.atS < vented.atS);
-  return (
-    afterVent &&
-    f.under.ventOpen === 0 &&
-    f.readingGaugePa > judged.limits.risePa &&
-    f.atS - vented.atS >= judged.limits.riseS
-  );
+function readWithinRating({ facts, job }: Case, until: number | null): boolean {
+  const before = facts.slice(0, until ?? facts.length);
+  const read = latest(before, 'gauge.read', (f) => f.gauge === 'main' && f.zeroed);
+  return read !== null && read.readingGaugePa <= job.system.ratingGaugePa;
+}
+
+function numbersOf({ job }: Case, { id }: Fault): Readonly<Record<string, number>> {
+  if (id !== 'pressureAboveRating') return {};
+  return { mainGaugePa: job.system.mainPressureGaugePa, ratingGaugePa: job.system.ratingGaugePa };
 }

@@ -1,6 +1,7 @@
 import type { ReferReason } from '../rig/index.ts';
 import { latest } from '../procedure/index.ts';
 import type { Case } from './case.ts';
+import { conditionsIn } from './conditions.ts';
 import type { Assessment } from './types.ts';
 
 /** Torque from which an old plug is left alone and referred back, N·m (assumed, as the handbook's range). */
@@ -41,6 +42,7 @@ function wentWrong({ facts }: Case): boolean {
 function saw(judged: Case, reason: ReferReason): boolean {
   const { facts, job, limits } = judged;
   const { ratingGaugePa, orderPressureGaugePa } = job.system;
+  if (conditionsIn(judged).some((one) => one.noticedAt !== null && one.refer.includes(reason))) return true;
   switch (reason) {
     case 'pressureAboveRating':
       return facts.some(
@@ -77,6 +79,15 @@ function saw(judged: Case, reason: ReferReason): boolean {
           (f.fact === 'detector.read' && f.lelShare >= limits.workLelShare),
       );
     case 'wrongService':
+    case 'weldLeaks':
+    case 'threadWorn':
+    case 'teeSeized':
+    case 'strayVolts':
+    case 'insertFound':
+    case 'liquidInMain':
+    case 'mainMoves':
+    case 'kitUnfit':
+    case 'siteUnsafe':
     case 'other':
       return false;
   }

@@ -2,8 +2,9 @@ import { act, handS, type Action, type FactBody, type Hindrance, type RigState }
 import { changed } from './changed.ts';
 import { viewGas } from './gas.ts';
 import { senseOf } from './sense.ts';
-import { book, raise, relay } from './settle.ts';
-import { cutAt } from './step.ts';
+import { book, raise, relay, struck } from './settle.ts';
+import { cutAt, SNAP_S } from './step.ts';
+import { strikesNow } from './struck.ts';
 import type { Attempted, RunState } from './types.ts';
 
 /** The run with its gas brought to the clock, for something to be done now. */
@@ -30,9 +31,14 @@ export function attempt(run: RunState, action: Action): Attempted {
   const laid = touched ? relay(now, outcome.rig, now.clockS) : changed(run, { rig: outcome.rig });
   const done: FactBody = { fact: 'done', action };
   const told = raise(laid, now.clockS, [done, ...outcome.facts]);
-  return {
-    run: changed(told, { busyUntilS: now.clockS + handS(action), actions: run.actions + 1 }),
-  };
+  const acted = changed(told, { busyUntilS: now.clockS + handS(action), actions: run.actions + 1 });
+  return { run: strikeAfter(acted, run.facts.length) };
+}
+
+/** Faults that the action sets off strike once it is done, with the gas brought to the clock first. */
+function strikeAfter(run: RunState, factsBefore: number): RunState {
+  if (strikesNow(run, factsBefore, run.clockS, SNAP_S).length === 0) return run;
+  return struck(atClock(run), factsBefore, run.clockS);
 }
 
 /** Whether a hand could do it now, without doing it: null, or what would hinder. */

@@ -1,3 +1,4 @@
+import { jobAtStart } from '../faults/index.ts';
 import { procedureAtStart } from '../procedure/index.ts';
 import { fillMol, firstStepS } from '../physics/index.ts';
 import { layOut, setUp, stillAir, type Hindrance } from '../rig/index.ts';
@@ -7,6 +8,7 @@ import { advance } from './advance.ts';
 import { cleanAir } from './air.ts';
 import { attempt } from './attempt.ts';
 import { ready } from './gas.ts';
+import { struckAtStart } from './struck.ts';
 import { FIRST_MARK_S } from './settle.ts';
 import type { RunState } from './types.ts';
 
@@ -37,15 +39,17 @@ export class PreludeRefused extends Error {
 
 /** Before anything is touched: tee, barrel and service full of gas at the main's pressure. */
 function atGate(scenario: Scenario): RunState {
-  const rig = setUp(scenario.job);
+  const job = jobAtStart(scenario.job, scenario.faults);
+  const rig = setUp(job);
   const network = layOut(rig, stillAir);
-  const pressureAbsPa = ATM_PA + scenario.job.system.mainPressureGaugePa;
+  const pressureAbsPa = ATM_PA + job.system.mainPressureGaugePa;
   const filled = network.cells.map((cell) => fillMol(cell.volumeM3, pressureAbsPa, 1, network.temperatureK));
   const airMol = filled.map((cell) => cell.airMol);
   const gasMol = filled.map((cell) => cell.gasMol);
   return {
     scenario,
     rig,
+    struck: struckAtStart(scenario),
     network,
     gas: { atS: 0, airMol, gasMol, stepS: firstStepS(ready(network), 0, { airMol, gasMol }) },
     sinceS: 0,

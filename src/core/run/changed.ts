@@ -8,6 +8,7 @@ export function changed(run: RunState, to: Partial<RunState>): RunState {
   return {
     scenario: to.scenario === undefined ? run.scenario : to.scenario,
     rig: to.rig === undefined ? run.rig : to.rig,
+    struck: to.struck === undefined ? run.struck : to.struck,
     network: to.network === undefined ? run.network : to.network,
     gas: to.gas === undefined ? run.gas : to.gas,
     sinceS: to.sinceS === undefined ? run.sinceS : to.sinceS,

@@ -18,6 +18,7 @@ import { changed } from './changed.ts';
 import { alike, ready, type GasView } from './gas.ts';
 import { leadingOf } from './places.ts';
 import { SNAP_S, type Crossing, type Pending } from './step.ts';
+import { strikesNow, strikeTimes, struckRig } from './struck.ts';
 import { refit } from './transfer.ts';
 import type { EarState, Ledger, RunState } from './types.ts';
 
@@ -25,7 +26,16 @@ import type { EarState, Ledger, RunState } from './types.ts';
 export function settle(run: RunState, pending: Pending): RunState {
   const moved = book(run, pending);
   const after = pending.crossing === null ? moved : cross(moved, pending.crossing, pending.view);
-  return after.gas.atS >= after.markS - SNAP_S ? atMark(after, pending.view) : after;
+  const marked = after.gas.atS >= after.markS - SNAP_S ? atMark(after, pending.view) : after;
+  return struck(marked, run.facts.length, marked.gas.atS);
+}
+
+/** Lets planted faults strike that are due; the gas of the run stands at that time. */
+export function struck(run: RunState, factsBefore: number, atS: number): RunState {
+  const strikes = strikesNow(run, factsBefore, atS, SNAP_S);
+  if (strikes.length === 0) return run;
+  const known = changed(run, { struck: run.struck.concat(strikes) });
+  return relay(known, struckRig(run, strikes), atS);
 }
 
 /** Books a step without looking at thresholds or marks: the gas is where it is, the ledger knows how it got there. */
@@ -114,7 +124,7 @@ export function raise(run: RunState, atS: number, bodies: readonly FactBody[]): 
 /** The rig changed, by a hand or by itself: cells and links are laid out anew and the gas carried over. */
 export function relay(run: RunState, rig: RigState, atS: number): RunState {
   const refitted = refit(run, rig, atS);
-  return changed(refitted, { sinceS: atS, markS: Math.min(atS + FIRST_MARK_S, ...dueTimes(rig, atS)) });
+  return changed(refitted, { sinceS: atS, markS: Math.min(atS + FIRST_MARK_S, ...dueTimes(run, rig, atS)) });
 }
 
 /**
@@ -139,7 +149,7 @@ function atMark(run: RunState, view: GasView): RunState {
       rig,
       agedS: atS,
       network: still ? run.network : laid,
-      markS: Math.min(markS, ...dueTimes(rig, atS)),
+      markS: Math.min(markS, ...dueTimes(run, rig, atS)),
     }),
     atS,
     facts,
@@ -147,8 +157,8 @@ function atMark(run: RunState, view: GasView): RunState {
 }
 
 /** Times at which something turns: pump strokes and valves that shut the main come to their end, a schedule to its point. */
-function dueTimes(rig: RigState, atS: number): readonly number[] {
-  const times: number[] = [];
+function dueTimes(run: RunState, rig: RigState, atS: number): readonly number[] {
+  const times: number[] = [...strikeTimes(run)];
   const turnsS = mainTurnsAtS(rig, atS);
   if (turnsS !== null) times.push(turnsS);
   if (rig.testHead.strokes > 0) times.push(rig.testHead.pumpUntilS);

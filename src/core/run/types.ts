@@ -49,10 +49,18 @@ export interface EarState {
   readonly flammable: boolean;
 }
 
+/** A planted fault that has struck: which of the exercise's faults, and when. */
+export interface Struck {
+  readonly index: number;
+  readonly atS: number;
+}
+
 /** One run: all that is true now. Plain data; a function of scenario and actions alone. */
 export interface RunState {
   readonly scenario: Scenario;
   readonly rig: RigState;
+  /** In the order they struck. The rig's job is the exercise's own with these in it. */
+  readonly struck: readonly Struck[];
   /** Cells and links as the rig stood at the last action or mark. */
   readonly network: Network;
   readonly gas: GasMesh;

@@ -14,42 +14,39 @@ export const abnormalRules: Rule = (judged) => [
   ...needlessStop(judged),
 ];
 
+/**
+ * Unnoticed where the work it endangers began before it showed; answered wrongly where it had shown and work went on.
+ * A crew that stopped before is not blamed for what it then left undone.
+ */
 function conditions(judged: Case): readonly Draft[] {
-  const present = conditionsIn(judged.job);
+  const present = conditionsIn(judged);
+  const share = defaultWeights.abnormal / present.length;
+  const finished = endingOf(judged) === 'complete';
   return present.flatMap((condition): Draft[] => {
-    const share = defaultWeights.abnormal / present.length;
-    const endangeredAt = condition.endangeredAt(judged);
-    const noticedAt = condition.noticedAt(judged);
-    const reached = endangeredAt !== null;
+    const { id, endangeredAt, noticedAt } = condition;
     const atS = judged.facts[endangeredAt ?? judged.facts.length - 1]?.atS ?? judged.run.clockS;
-    const base = {
-      atS,
-      items: [condition.id],
-      causes: [`condition.${condition.id}`, ...condition.causes(judged)],
-    };
-    if (reached && (noticedAt === null || noticedAt > endangeredAt)) {
+    const base = { atS, items: [id], causes: [`condition.${id}`, ...condition.causes] };
+    if (endangeredAt !== null && (noticedAt === null || noticedAt > endangeredAt)) {
       return [{ id: 'abnormalNotNoticed', points: share, ...base }];
     }
-    if (noticedAt === null || condition.answered(judged)) return [];
+    const wentOn = endangeredAt !== null || finished;
+    if (noticedAt === null || condition.answered || !wentOn) return [];
     return [{ id: 'abnormalWrongReaction', points: share * 0.7, ...base }];
   });
 }
 
 /** Going on where the only right answer is to stop. */
 function wentOn(judged: Case): readonly Draft[] {
-  return conditionsIn(judged.job).flatMap((condition): Draft[] => {
+  return conditionsIn(judged).flatMap((condition): Draft[] => {
     const id = criticalId(condition);
-    const at = id === null ? null : condition.endangeredAt(judged);
-    if (id === null || at === null || condition.excused(judged)) return [];
-    const numbers = condition.numbers(judged);
-    const atS = judged.facts[at].atS;
+    if (id === null || condition.endangeredAt === null || condition.excused) return [];
     return [
       {
         id,
-        atS,
+        atS: judged.facts[condition.endangeredAt].atS,
         points: 10,
         critical: true,
-        numbers,
+        numbers: condition.numbers,
         items: [condition.id],
         causes: [`condition.${condition.id}`],
       },

@@ -117,19 +117,6 @@ export const evidenceItems: Catalogue['evidenceItems'] = {
 };
 
 /** What hides behind an abnormal condition. */
-export const conditions: Catalogue['conditions'] = {
-  pressureAboveRating: 'main pressure above the rating',
-  bossBeyondUse: 'a boss beyond use',
-  wallUnsound: 'an unsound wall',
-  suspectWrap: 'suspect wrap',
-  plugPassing: 'a top plug that passes',
-  plugSeized: 'a seized top plug',
-  boreScale: 'scale in the bore',
-  farFeed: 'a service fed from elsewhere',
-  valvePassing: 'an isolation valve that passes',
-  kitUnfit: 'a piece of kit unfit for use',
-  ignitionSource: 'an ignition source near the hole',
-};
 
 /** What makes an ending wrong, and what hurt whoever stood there. */
 export const endingItems: Readonly<Record<string, string>> = {

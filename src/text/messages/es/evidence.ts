@@ -118,19 +118,6 @@ export const evidenceItems: Catalogue['evidenceItems'] = {
 };
 
 /** What hides behind an abnormal condition. */
-export const conditions: Catalogue['conditions'] = {
-  pressureAboveRating: 'presión de la principal por encima de la nominal',
-  bossBeyondUse: 'un resalte inservible',
-  wallUnsound: 'una pared en mal estado',
-  suspectWrap: 'una envoltura sospechosa',
-  plugPassing: 'un tapón superior que deja pasar',
-  plugSeized: 'un tapón superior agarrotado',
-  boreScale: 'cascarilla en el paso',
-  farFeed: 'una acometida que recibe gas por otro lado',
-  valvePassing: 'una válvula de aislamiento que deja pasar',
-  kitUnfit: 'una pieza no apta para el uso',
-  ignitionSource: 'una fuente de ignición junto a la excavación',
-};
 
 /** What makes an ending wrong, and what hurt whoever stood there. */
 export const endingItems: Readonly<Record<string, string>> = {

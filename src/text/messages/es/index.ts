@@ -1,7 +1,8 @@
 import { troubles } from './troubles.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { actions } from './actions.ts';
-import { conditions, evidenceItems } from './evidence.ts';
+import { conditions } from './conditions.ts';
+import { evidenceItems } from './evidence.ts';
 import { facts, felt } from './facts.ts';
 import { findings } from './findings/index.ts';
 import { numbered, the } from './grammar.ts';

@@ -1,5 +1,6 @@
 import type { FindingWords } from '../../../catalogue.ts';
-import { conditions, endingItems } from '../evidence.ts';
+import { conditions } from '../conditions.ts';
+import { endingItems } from '../evidence.ts';
 import { percent } from '../../../units.ts';
 import { itemsOf, numberOf, piecesOf, timesOf } from './shared.ts';
 

@@ -1,6 +1,7 @@
 import type { FindingWords } from '../../../catalogue.ts';
 import { percent } from '../../../units.ts';
-import { conditions, endingItems } from '../evidence.ts';
+import { conditions } from '../conditions.ts';
+import { endingItems } from '../evidence.ts';
 import { to } from '../grammar.ts';
 import { itemsOf, numberOf, piecesOf, timesOf } from './shared.ts';
 
