@@ -1,4 +1,4 @@
-import type { Fact, LeakPlace, LookPlace, Sight, TroubleKind } from '../rig/index.ts';
+import type { Fact, GaugeName, LeakPlace, LookPlace, Sight, TroubleKind } from '../rig/index.ts';
 import type { Felt, Story } from './fault.ts';
 
 /** Any of several ways to notice. */
@@ -96,3 +96,8 @@ export function mainMoved(way: 'up' | 'down'): Felt {
 /** Gas by the detector, whether read or by its alarm. */
 export const gasInHole: Felt = (f, { limits }) =>
   (f.fact === 'gas.alarm' && f.step > 0) || (f.fact === 'detector.read' && f.lelShare >= limits.workLelShare);
+
+/** A gauge that reads the main. */
+export function onMain(gauge: GaugeName): boolean {
+  return gauge === 'main' || gauge === 'second';
+}

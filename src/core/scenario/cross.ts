@@ -9,6 +9,7 @@ import {
   type TeeSize,
 } from '../rig/index.ts';
 import { stages } from '../procedure/index.ts';
+import { faultProblems, withStartingFaults } from './faultCross.ts';
 import type { Problem } from './problem.ts';
 import type { Scenario } from './schema.ts';
 
@@ -56,11 +57,12 @@ export function crossProblems(scenario: Scenario): Problem[] {
   return [
     ...pairing(scenario),
     ...kitEntries(scenario.job.kit),
-    ...kitEnough(scenario),
+    ...kitEnough(withStartingFaults(scenario)),
     ...ranges(scenario),
     ...mainFeed(scenario.job),
     ...points(scenario),
     ...prelude(scenario),
+    ...faultProblems(scenario),
     ...drill(scenario),
   ];
 }

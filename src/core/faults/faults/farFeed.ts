@@ -21,6 +21,6 @@ export const farFeed: Fault = {
     referred('stopFails', 'wrongService')(story, noticedAt) ||
     !story.facts.some((f) => f.fact === 'branch.cut'),
   refer: ['stopFails', 'wrongService'],
-  shares: ['H4.noPuff', 'H1.supply'],
+  shares: ['H4.noPuff', 'H4.manometer', 'H1.supply'],
   costs: 'gasLost',
 };

@@ -1,3 +1,4 @@
+import { onMain } from '../felt.ts';
 import { anyOf, referred, task, isolated } from '../reactions.ts';
 import { withMainMoving } from '../../rig/index.ts';
 import type { Fault } from '../fault.ts';
@@ -16,7 +17,7 @@ export const mainRisesAfterStop: Fault = {
   plant: (job, byPa, _on, atS) => withMainMoving(job, atS, job.system.ratingGaugePa + byPa, RISES_FOR_S),
   foundIn: () => [],
   feltBy: (f, { job }) =>
-    f.fact === 'gauge.read' && f.gauge !== 'head' && f.readingGaugePa > job.system.ratingGaugePa,
+    f.fact === 'gauge.read' && onMain(f.gauge) && f.readingGaugePa > job.system.ratingGaugePa,
   endangers: { holdPoints: ['H10'] },
   rightReaction: anyOf(task('callGasControl'), isolated, referred('pressureAboveRating', 'mainMoves')),
   refer: ['pressureAboveRating', 'mainMoves'],

@@ -1,3 +1,4 @@
+import { onMain } from '../felt.ts';
 import { referred } from '../reactions.ts';
 import { inJob, withMainAt } from '../planting.ts';
 import type { Fault } from '../fault.ts';
@@ -17,7 +18,7 @@ export const pressureAboveRating: Fault = {
       system.mainPressureGaugePa / system.ratingGaugePa - 1,
     ),
   feltBy: (f, { job }) =>
-    f.fact === 'gauge.read' && f.gauge !== 'head' && f.readingGaugePa > job.system.ratingGaugePa,
+    f.fact === 'gauge.read' && onMain(f.gauge) && f.readingGaugePa > job.system.ratingGaugePa,
   endangers: { holdPoints: ['H1'] },
   rightReaction: referred('pressureAboveRating', 'outOfRange'),
   refer: ['pressureAboveRating', 'outOfRange'],

@@ -1,3 +1,4 @@
+import { onMain } from '../felt.ts';
 import { referred } from '../reactions.ts';
 import { inJob, withMainAt } from '../planting.ts';
 import { type Job } from '../../rig/index.ts';
@@ -16,7 +17,7 @@ export const pressureAboveTag: Fault = {
     inJob(aboveTag(system), system.mainPressureGaugePa / system.orderPressureGaugePa - 1),
   feltBy: (f, { job: { system }, limits }) =>
     f.fact === 'gauge.read' &&
-    f.gauge !== 'head' &&
+    onMain(f.gauge) &&
     f.readingGaugePa > system.orderPressureGaugePa * (1 + limits.orderShare),
   endangers: { holdPoints: ['H1'] },
   rightReaction: referred('outOfRange', 'pressureAboveRating', 'mainMoves'),
