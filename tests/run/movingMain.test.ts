@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { drive, steady } from '../../src/core/hands/index.ts';
-import { withMainMoving } from '../../src/core/rig/index.ts';
+import { rigWeightN, seating, withMainMoving } from '../../src/core/rig/index.ts';
 import { advance, replay } from '../../src/core/run/index.ts';
 import { relay } from '../../src/core/run/settle.ts';
 import { parseScenario } from '../../src/core/scenario/index.ts';
@@ -110,6 +110,34 @@ describe('a main whose pressure runs by a schedule', () => {
     expect(last).toMatchObject({ atS: openS, trueGaugePa: psi(61.5) });
     expect(entries.at(-1)?.action).toEqual({ kind: 'refer', reason: 'pressureAboveRating' });
     expect(run.facts.some((f) => f.fact === 'tee.free')).toBe(false);
+  });
+
+  it('lifts the test head’s relief at 66 psig as it rises under a plug that is out', () => {
+    const still = crewFor().upTo('plugDrawn').underTest();
+    const risesS = still.clockS;
+    const crew = crewFor(bySchedule([risesS + 1, 35], [risesS + 601, 140]))
+      .upTo('plugDrawn')
+      .underTest();
+    crew.waits(620);
+    const [lifted] = crew.told('relief.lifted');
+    expect(toPsi(lifted.headGaugePa)).toBeCloseTo(66, 1);
+    // the straight line is there at that time: 105 psi in 600 s
+    expect(lifted.atS).toBeGreaterThan(risesS + 1 + ((66 - 35) / 105) * 600 - 5);
+    expect(lifted.atS).toBeLessThan(risesS + 1 + ((66 - 35) / 105) * 600 + 20);
+    expect(still.waits(620).told('relief.lifted')).toHaveLength(0);
+  });
+
+  it('lifts the saddle off its second seat where it outgrows what chains and weight hold', () => {
+    const drawnS = crewFor().upTo('teeDrawn').clockS;
+    const crew = crewFor(bySchedule([drawnS + 1, 35], [drawnS + 601, 140])).upTo('teeDrawn');
+    expect(crew.waits(60).told('saddle.lifted')).toHaveLength(0);
+    const [lifted] = crew.waits(600).told('saddle.lifted');
+    // gas lifts on the middle of the gasket's flange, with the pressure the line has by then
+    const psig = 35 + (105 * (lifted.atS - drawnS - 1)) / 600;
+    expect(toPsi(lifted.chamberGaugePa)).toBeCloseTo(psig, 0);
+    expect(lifted.forceN / (psig * PSI_PA * circleM2(0.0836))).toBeCloseTo(1, 2);
+    const { rig } = crew.run;
+    expect(lifted.forceN / (seating(rig).clampN + rigWeightN(rig))).toBeCloseTo(1, 2);
   });
 
   it('falling under a plug that is out draws gas back from the chamber through the open bore', () => {
