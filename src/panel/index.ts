@@ -4,6 +4,7 @@ export { default as Settings } from './Settings.svelte';
 export { default as Twin } from './Twin.svelte';
 export { default as Wide } from './Wide.svelte';
 export { default as ClockBar } from './bar/ClockBar.svelte';
+export { default as Player } from './bar/Player.svelte';
 export { default as StripChart } from './charts/StripChart.svelte';
 export { default as Timeline } from './charts/Timeline.svelte';
 export { columnsOf, tableRows } from './charts/columns.ts';
@@ -19,9 +20,11 @@ export { pieceOffers } from './kit/pieceOffers.ts';
 export { default as Instruments } from './instruments/Instruments.svelte';
 export { default as Order } from './order/Order.svelte';
 export type { PictureHands } from './picture/hands.ts';
+export { default as HoldPoint } from './order/HoldPoint.svelte';
 export { default as Rig } from './picture/Rig.svelte';
 export { followLanguage, showLanguage } from './language.svelte.ts';
 export {
+  coachChoices,
   keepPreferences,
   languageShown,
   movesLess,
@@ -31,7 +34,8 @@ export {
   showPreferences,
   themeShown,
 } from './preferences.svelte.ts';
-export { lastSaid, refusalSaid } from './told.ts';
+export { lastSaid, noticed, refusalSaid } from './told.ts';
+export { stageOfHoldPoint } from './order/holdPoints.ts';
 export {
   clockFigure,
   exerciseTitle,

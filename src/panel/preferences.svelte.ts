@@ -5,6 +5,8 @@ export const themeChoices = ['system', 'light', 'dark', 'contrast'] as const;
 export const unitChoices = ['us', 'si'] as const;
 export const motionChoices = ['system', 'less', 'full'] as const;
 export const qualityChoices = ['auto', 'full', 'plain'] as const;
+/** How far the coach goes: by what was held before, always, only when asked, or not at all. */
+export const coachChoices = ['fading', 'shown', 'asked', 'off'] as const;
 export const rigChoices = ['picture', 'both', 'words'] as const;
 /** Sizes of text, per cent of the browser's own. */
 export const textSizes = [100, 110, 125, 150] as const;
@@ -17,13 +19,15 @@ export interface Preferences {
   motion: (typeof motionChoices)[number];
   textPercent: (typeof textSizes)[number];
   quality: (typeof qualityChoices)[number];
-  coach: boolean;
+  coach: (typeof coachChoices)[number];
   sound: boolean;
   /** Share of full loudness, 0 to 1. */
   volume: number;
   captions: boolean;
   /** Single-key shortcuts. */
   keys: boolean;
+  /** The guided tour was seen to its end or skipped. */
+  toured: boolean;
   /** How the rig is shown. */
   rig: (typeof rigChoices)[number];
 }
@@ -36,11 +40,12 @@ const usual: Preferences = {
   motion: 'system',
   textPercent: 100,
   quality: 'auto',
-  coach: true,
+  coach: 'fading',
   sound: false,
   volume: 0.7,
   captions: true,
   keys: true,
+  toured: false,
   rig: 'picture',
 };
 
@@ -49,7 +54,7 @@ export function parsePreferences(found: unknown): Preferences {
   const entries: Readonly<Record<string, unknown>> = typeof found === 'object' ? { ...found } : {};
   const oneOf = <T>(name: string, choices: readonly T[], other: T): T =>
     choices.find((choice) => choice === entries[name]) ?? other;
-  const onOff = (name: 'coach' | 'sound' | 'captions' | 'keys'): boolean =>
+  const onOff = (name: 'sound' | 'captions' | 'keys' | 'toured'): boolean =>
     oneOf(name, [true, false], usual[name]);
   const volume: unknown = entries.volume;
   return {
@@ -59,11 +64,12 @@ export function parsePreferences(found: unknown): Preferences {
     motion: oneOf('motion', motionChoices, usual.motion),
     textPercent: oneOf('textPercent', textSizes, usual.textPercent),
     quality: oneOf('quality', qualityChoices, usual.quality),
-    coach: onOff('coach'),
+    coach: oneOf('coach', coachChoices, entries.coach === false ? 'off' : usual.coach),
     sound: onOff('sound'),
     volume: typeof volume === 'number' && volume >= 0 && volume <= 1 ? volume : usual.volume,
     captions: onOff('captions'),
     keys: onOff('keys'),
+    toured: onOff('toured'),
     rig: oneOf('rig', rigChoices, usual.rig),
   };
 }

@@ -11,6 +11,14 @@ export function toldOf(facts: readonly Fact[]): readonly Fact[] {
   });
 }
 
+/** Out of sight, without a sound or a pull: a crew does not know of it until it looks. */
+const unseen: ReadonlySet<Fact['fact']> = new Set(['stopper.slipped', 'gas.flammable']);
+
+/** What a crew would have noticed of the facts. */
+export function noticed(facts: readonly Fact[]): readonly Fact[] {
+  return facts.filter((fact) => !unseen.has(fact.fact));
+}
+
 /** The refusal in words. */
 export function refusalSaid(refusal: Refusal, voice: Voice): string {
   return tell('log.hindered', { why: voice.hindrance(refusal.hindrance) });

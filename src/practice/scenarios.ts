@@ -4,6 +4,7 @@ import type { Scenario } from '../core/scenario/index.ts';
 export interface ExerciseCard {
   readonly id: string;
   readonly title: string;
+  readonly family: Scenario['family'];
   /** Nominal pipe sizes as they are stamped: `1-1/4`. */
   readonly mainNps: string;
   readonly teeSize: string;
@@ -12,17 +13,17 @@ export interface ExerciseCard {
   readonly cutScore: number;
 }
 
-/** Headings of the start page, in order. What else a name may begin with stands under the last. */
-export const exerciseGroups = ['abandon', 'renew', 'fault', 'drill', 'other'] as const;
+/** Headings of the start page, in order. */
+export const exerciseGroups = ['abandon', 'renew', 'fault', 'drill'] as const;
 export type ExerciseGroup = (typeof exerciseGroups)[number];
 
-/** First word of an exercise's name, and the heading it stands under. */
-const groupOfFamily: Readonly<Record<string, ExerciseGroup>> = {
-  abandon: 'abandon',
-  renew: 'renew',
-  reconnect: 'renew',
-  discontinue: 'renew',
+/** Where stopping is right stands among where something may be wrong: a heading of its own would give it away. */
+const groupOfFamily: Readonly<Record<Scenario['family'], ExerciseGroup>> = {
+  sound: 'abandon',
+  renewal: 'renew',
   fault: 'fault',
+  manyFaults: 'fault',
+  stop: 'fault',
   drill: 'drill',
 };
 
@@ -33,19 +34,17 @@ const cards = import.meta.glob<ExerciseCard>('../../scenarios/*/scenario.json', 
 });
 const documents = import.meta.glob<unknown>('../../scenarios/*/scenario.json', { import: 'default' });
 
+/** The heading an exercise stands under. */
+export const groupOf = ({ family }: ExerciseCard): ExerciseGroup => groupOfFamily[family];
+
 /** The exercises that come with the product: by heading, then the small tees first, then the small mains. */
 export const shippedExercises: readonly ExerciseCard[] = Object.values(cards).sort(
   (a, b) =>
-    exerciseGroups.indexOf(groupOf(a.id)) - exerciseGroups.indexOf(groupOf(b.id)) ||
+    exerciseGroups.indexOf(groupOf(a)) - exerciseGroups.indexOf(groupOf(b)) ||
     inches(a.teeSize) - inches(b.teeSize) ||
     inches(a.mainNps) - inches(b.mainNps) ||
     (a.id < b.id ? -1 : 1),
 );
-
-export function groupOf(id: string): ExerciseGroup {
-  const family = id.split('-')[0];
-  return Object.hasOwn(groupOfFamily, family) ? groupOfFamily[family] : 'other';
-}
 
 /**
  * Fetches the shipped exercise of that name; undefined where there is none. One that does not parse is a fault of

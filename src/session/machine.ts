@@ -3,6 +3,15 @@ import { setup } from 'xstate';
 /** Times faster than life a wait may be hurried. */
 export const paces = [1, 4, 20, 60] as const;
 export type Pace = (typeof paces)[number];
+/** Under assessment time is never so fast that a needle moves unseen. */
+export const fastestAssessed: Pace = 4;
+/** Longest stretch let pass at once under assessment, s: the gauges are looked at between. */
+export const longestAssessedWaitS = 60;
+
+/**
+ * How a run is sat: practised, with a coach and a way back; or assessed, silent and once, from its start to its finish.
+ */
+export type SittingMode = 'practice' | 'assessment';
 
 export type SittingMove =
   | { readonly type: 'begin' }

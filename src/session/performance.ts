@@ -54,3 +54,8 @@ export function momentAt(performance: Performance, atS: number): RunState {
   const from = moments[low];
   return advance(from, Math.min(Math.max(atS, from.clockS), end.clockS));
 }
+
+/** The run as it stood when an act was about to be done, by its place in the record. */
+export function momentBefore({ moments, entries }: Performance, index: number): RunState {
+  return advance(moments[index], Math.max(entries[index].atS, moments[index].clockS));
+}

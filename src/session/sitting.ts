@@ -4,7 +4,16 @@ import type { Action, Fact, Hindrance } from '../core/rig/index.ts';
 import type { Readings, RecordEntry, RunState } from '../core/run/index.ts';
 import type { Scenario } from '../core/scenario/index.ts';
 import { UnreadableSitting, type Journal, type SittingEvent } from './events.ts';
-import { phaseOf, sittingMachine, type Pace, type Phase, type SittingMove } from './machine.ts';
+import {
+  fastestAssessed,
+  longestAssessedWaitS,
+  phaseOf,
+  sittingMachine,
+  type Pace,
+  type Phase,
+  type SittingMode,
+  type SittingMove,
+} from './machine.ts';
 import { sampleEveryS, sampleOf, sampleRun, type Sample } from './trace.ts';
 
 /** What the hand wanted and could not do. */
@@ -18,6 +27,7 @@ export interface Refusal {
 
 /** All that a screen shows of a sitting. A new object after every change. */
 export interface SittingView {
+  readonly mode: SittingMode;
   readonly phase: Phase;
   readonly pace: Pace;
   readonly run: RunState;
@@ -27,6 +37,8 @@ export interface SittingView {
   /** Stretches given up by going back. */
   readonly abandoned: readonly (readonly Sample[])[];
   readonly refusal: Refusal | null;
+  /** How often the coach was asked; going back does not make it unasked. */
+  readonly asked: number;
   /** Something asked for is still being written or done. */
   readonly busy: boolean;
   /** Why the last event could not be kept, or null. */
@@ -51,6 +63,10 @@ export interface Sitting {
   tick(realS: number): void;
   /** Goes back to an earlier moment, s, before anything done then or later, and holds the clock there. */
   rewind(toS: number): Promise<void>;
+  /** Asks the coach for what is due: counted and written down. Nobody answers under assessment. */
+  ask(): Promise<void>;
+  /** Ends the sitting with the run as it stands. */
+  handIn(): Promise<void>;
 }
 
 const startling: ReadonlySet<Fact['fact']> = new Set([
@@ -73,7 +89,12 @@ function startles(fact: Fact): boolean {
  * Opens a sitting of a scenario, performing again what is kept of it.
  * @throws UnreadableSitting when a kept action is one the rig refuses now
  */
-export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], journal: Journal): Sitting {
+export function openSitting(
+  scenario: Scenario,
+  kept: readonly SittingEvent[],
+  journal: Journal,
+  mode: SittingMode = 'practice',
+): Sitting {
   const actor = createActor(sittingMachine).start();
   const changes = new Set<() => void>();
   let run = begin(scenario);
@@ -83,6 +104,8 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
   let abandoned: (readonly Sample[])[] = [];
   let pace: Pace = 1;
   let refusal: Refusal | null = null;
+  let asked = 0;
+  let handedIn = false;
   let trouble: string | null = null;
   let queue: Promise<void> = Promise.resolve();
   let waiting = 0;
@@ -93,7 +116,7 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
 
   function changed(): void {
     shown = null;
-    if (run.rig.ending !== null && phase() !== 'debrief') move('end');
+    if ((run.rig.ending !== null || handedIn) && phase() !== 'debrief') move('end');
     for (const tell of changes) tell();
   }
 
@@ -149,8 +172,15 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
       pass(event.atS, never);
       const hindrance = perform(event.action);
       if (hindrance !== null) throw new UnreadableSitting(index, hindrance);
+    } else if (event.kind === 'asked') asked += 1;
+    else if (event.kind === 'handedIn') {
+      pass(event.atS, never);
+      handedIn = true;
     } else if (event.kind === 'waited') pass(event.untilS, never);
-    else goBack(event.toS);
+    else {
+      handedIn = false;
+      goBack(event.toS);
+    }
   });
   if (kept.length > 0) {
     move('begin');
@@ -183,6 +213,9 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
     if (run.clockS > fromS) await journal.append({ kind: 'waited', untilS: run.clockS });
   }
 
+  const allowedS = (durationS: number): number =>
+    mode === 'assessment' ? Math.min(durationS, longestAssessedWaitS) : durationS;
+
   const noisy = (): boolean => {
     const heard = read(run);
     return heard.bleedHeard || heard.holeHeard;
@@ -191,6 +224,7 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
   return {
     view() {
       shown ??= {
+        mode,
         phase: phase(),
         pace,
         run,
@@ -199,6 +233,7 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
         trace,
         abandoned,
         refusal,
+        asked,
         busy: waiting > 0,
         trouble,
       };
@@ -227,15 +262,15 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
         move('act');
         pace = 1;
       }),
-    wait: (durationS) => enqueue(() => waitWhile(durationS, () => true)),
-    waitUntilQuiet: (atMostS) => enqueue(() => waitWhile(atMostS, noisy)),
+    wait: (durationS) => enqueue(() => waitWhile(allowedS(durationS), () => true)),
+    waitUntilQuiet: (atMostS) => enqueue(() => waitWhile(allowedS(atMostS), noisy)),
     hold() {
       move('hold');
       changed();
     },
     go(next) {
-      pace = next;
-      move(next === 1 ? 'go' : 'hurry');
+      pace = mode === 'assessment' && next > fastestAssessed ? fastestAssessed : next;
+      move(pace === 1 ? 'go' : 'hurry');
       changed();
     },
     tick(realS) {
@@ -251,11 +286,25 @@ export function openSitting(scenario: Scenario, kept: readonly SittingEvent[], j
     },
     rewind: (toS) =>
       enqueue(async () => {
+        if (mode === 'assessment') return;
         move('rewind');
         await journal.append({ kind: 'rewound', toS });
         goBack(toS);
+        handedIn = false;
         refusal = null;
         move('rewound');
+      }),
+    ask: () =>
+      enqueue(async () => {
+        if (mode === 'assessment') return;
+        await journal.append({ kind: 'asked', atS: run.clockS });
+        asked += 1;
+      }),
+    handIn: () =>
+      enqueue(async () => {
+        settleHands();
+        await journal.append({ kind: 'handedIn', atS: run.clockS });
+        handedIn = true;
       }),
   };
 }

@@ -3,10 +3,11 @@
  * @param {string} text a scenario document
  */
 export function cardOf(text) {
-  const { id, title, job, holdPoints, cutScore } = JSON.parse(text);
+  const { id, title, family, job, holdPoints, cutScore } = JSON.parse(text);
   return {
     id,
     title,
+    family,
     mainNps: job.workpiece.mainNps,
     teeSize: job.workpiece.teeSize,
     orderPressureGaugePa: job.system.orderPressureGaugePa,

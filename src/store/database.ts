@@ -45,10 +45,28 @@ export async function openDatabase(name = 'stillmain'): Promise<Store> {
     return run;
   }
 
+  async function appendAll(id: string, added: readonly unknown[], reachedS: number): Promise<void> {
+    const change = database.transaction(['runs', 'events', 'records'], 'readwrite', strict);
+    const runs = change.objectStore('runs');
+    const events = change.objectStore('events');
+    const run = await runs.get(id);
+    if (run === undefined) {
+      change.abort();
+      await change.done.catch(() => undefined);
+      throw new Error('That run is no longer kept here.');
+    }
+    const last = await events.openKeyCursor(allOf(id), 'prev');
+    const from = last === null ? 0 : last.key[1] + 1;
+    for (const [i, event] of added.entries()) await events.add({ runId: id, sequence: from + i, event });
+    await runs.put(atWork(run, reachedS));
+    await change.objectStore('records').delete(id);
+    await change.done;
+  }
+
   return {
     notKept: null,
-    async begin(scenario) {
-      const run = freshRun(scenario);
+    async begin(scenario, mode) {
+      const run = freshRun(scenario, mode);
       await keep(run, null);
       return run;
     },
@@ -57,22 +75,8 @@ export async function openDatabase(name = 'stillmain'): Promise<Store> {
     async listEvents(id) {
       return (await database.getAll('events', allOf(id))).map((kept) => kept.event);
     },
-    async append(id, event, reachedS) {
-      const change = database.transaction(['runs', 'events', 'records'], 'readwrite', strict);
-      const runs = change.objectStore('runs');
-      const events = change.objectStore('events');
-      const run = await runs.get(id);
-      if (run === undefined) {
-        change.abort();
-        await change.done.catch(() => undefined);
-        throw new Error('That run is no longer kept here.');
-      }
-      const last = await events.openKeyCursor(allOf(id), 'prev');
-      await events.add({ runId: id, sequence: last === null ? 0 : last.key[1] + 1, event });
-      await runs.put(atWork(run, reachedS));
-      await change.objectStore('records').delete(id);
-      await change.done;
-    },
+    append: (id, event, reachedS) => appendAll(id, [event], reachedS),
+    appendAll,
     async finish(id, record, judged) {
       await keep({ ...(await mustFind(id)), state: 'finished', ...judged }, record);
     },

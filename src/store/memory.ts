@@ -16,21 +16,24 @@ export function openMemory(notKept: string): Store {
     runs.set(id, { ...found(id), ...changes });
   }
 
+  async function appendAll(id: string, added: readonly unknown[], reachedS: number): Promise<void> {
+    change(id, atWork(found(id), reachedS));
+    records.delete(id);
+    events.set(id, [...(events.get(id) ?? []), ...added]);
+  }
+
   return {
     notKept,
-    async begin(scenario) {
-      const run = freshRun(scenario);
+    async begin(scenario, mode) {
+      const run = freshRun(scenario, mode);
       runs.set(run.id, run);
       return run;
     },
     listRuns: async () => newestFirst([...runs.values()]),
     findRun: async (id) => runs.get(id),
     listEvents: async (id) => [...(events.get(id) ?? [])],
-    async append(id, event, reachedS) {
-      change(id, atWork(found(id), reachedS));
-      records.delete(id);
-      events.set(id, [...(events.get(id) ?? []), event]);
-    },
+    append: (id, event, reachedS) => appendAll(id, [event], reachedS),
+    appendAll,
     async finish(id, record, judged) {
       change(id, { state: 'finished', ...judged });
       records.set(id, record);

@@ -12,33 +12,37 @@ export interface KeptRun {
   /** Set when finished; what the judgement said then. The record is judged anew whenever it is opened. */
   readonly verdict: string | null;
   readonly score: number | null;
+  /** Practised or assessed; runs kept before there was a choice were practised. */
+  readonly mode?: 'practice' | 'assessment';
+  /** Hold points that were held, of a finished run: what the coach fades by. */
+  readonly held?: readonly string[];
+}
+
+/** What a finished run came to, kept beside its record so that a list needs not judge it. */
+export interface Judged {
+  readonly verdict: string;
+  readonly score: number;
+  readonly held?: readonly string[];
 }
 
 /** Where runs are kept. Every promise resolves once the change is on the disk, or rejects with why it is not. */
 export interface Store {
   /** Why runs last only until the page is closed, or null when they are kept. */
   readonly notKept: string | null;
-  begin(scenario: Scenario): Promise<KeptRun>;
+  begin(scenario: Scenario, mode?: KeptRun['mode']): Promise<KeptRun>;
   listRuns(): Promise<KeptRun[]>;
   findRun(id: string): Promise<KeptRun | undefined>;
   /** The run's events in order, as they were written; whoever reads them checks them. */
   listEvents(id: string): Promise<unknown[]>;
   /** Adds one event in one transaction with the time it reached, s. A finished run is under way again by that. */
   append(id: string, event: unknown, reachedS: number): Promise<void>;
+  /** Adds many events at once: a run that is taken up where another stood. */
+  appendAll(id: string, events: readonly unknown[], reachedS: number): Promise<void>;
   /** Keeps the sealed record and what was judged. */
-  finish(
-    id: string,
-    record: string,
-    judged: { readonly verdict: string; readonly score: number },
-  ): Promise<void>;
+  finish(id: string, record: string, judged: Judged): Promise<void>;
   findRecord(id: string): Promise<string | undefined>;
   /** Takes in a run that was made elsewhere. */
-  takeIn(
-    scenario: Scenario,
-    record: string,
-    reachedS: number,
-    judged: { readonly verdict: string; readonly score: number },
-  ): Promise<KeptRun>;
+  takeIn(scenario: Scenario, record: string, reachedS: number, judged: Judged): Promise<KeptRun>;
   remove(id: string): Promise<void>;
 }
 
@@ -49,7 +53,7 @@ export function nameRun(): string {
 }
 
 /** A run at its beginning. */
-export function freshRun(scenario: Scenario): KeptRun {
+export function freshRun(scenario: Scenario, mode: KeptRun['mode'] = 'practice'): KeptRun {
   return {
     id: nameRun(),
     scenario,
@@ -58,6 +62,7 @@ export function freshRun(scenario: Scenario): KeptRun {
     state: 'working',
     verdict: null,
     score: null,
+    mode,
   };
 }
 

@@ -65,6 +65,8 @@ export interface OpenOptions {
   readonly reducedMotion?: boolean;
   readonly darkTheme?: boolean;
   readonly touch?: boolean;
+  /** As on the very first visit, with the guided tour; else it was seen before. */
+  readonly firstVisit?: boolean;
 }
 
 /** Puppeteer's selector for a role and an accessible name; quotes inside a name are kept. */
@@ -128,6 +130,10 @@ export async function openApp(hash = '#/', options: OpenOptions = {}): Promise<A
   const browser = await launchBrowser(dataFolder);
   const page = await preparePage(browser, options);
   const complaints = collectComplaints(page);
+  if (options.firstVisit !== true)
+    await page.evaluateOnNewDocument(
+      "try { localStorage['stillmain.preferences'] ??= '{\"toured\":true}'; } catch { /* a page without storage has no tour to have seen */ }",
+    );
   await page.goto(address + hash, { waitUntil: 'load' });
 
   const waitFor = async (role: string, name: string): Promise<ElementHandle> => {

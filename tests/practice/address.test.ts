@@ -6,6 +6,8 @@ describe('the address bar', () => {
     const views: readonly Exclude<Address, { page: 'lost' }>[] = [
       { page: 'home' },
       { page: 'model' },
+      { page: 'parts' },
+      { page: 'watch', scenarioId: 'abandon-1in-tee-on-4in-main' },
       { page: 'practice', scenarioId: 'abandon-1in-tee-on-4in-main', runId: null },
       { page: 'practice', scenarioId: 'abandon-1in-tee-on-4in-main', runId: 'a1b2' },
       { page: 'debrief', runId: 'a1b2', atS: null },
@@ -24,6 +26,9 @@ describe('the address bar', () => {
       '#/model/card',
       '#/practice',
       '#/practice/a/b/c',
+      '#/watch',
+      '#/watch/a/b',
+      '#/parts/of',
       '#/debrief/a/soon',
       '#/practice/<script>',
       '#/debrief/',

@@ -1,4 +1,4 @@
-import { layOutCase, type JudgedRun } from './case.ts';
+import { defaultWeights, layOutCase, type Draft, type JudgedRun } from './case.ts';
 import { charge, hundredths, tally } from './charge.ts';
 import { endedAsIntended, endingOf } from './ending.ts';
 import { AIR_KG_PER_MOL, GAS_KG_PER_MOL } from './ledger.ts';
@@ -8,12 +8,16 @@ import type { Assessment } from './types.ts';
 /** An assessment but for where the run came from. */
 export type RunAssessment = Omit<Assessment, 'digest' | 'engine'>;
 
-/** Judges a replayed run by its facts, ledger and end. Pure; nothing about speed. */
-export function assess(run: JudgedRun): RunAssessment {
+/**
+ * Judges a replayed run by its facts, ledger and end, and by how often the coach was asked. Pure; nothing about speed.
+ */
+export function assess(run: JudgedRun, asked = 0): RunAssessment {
   const judged = layOutCase(run);
   const { scenario, ledger } = run;
   const findings = charge(
-    rules.flatMap((rule) => rule(judged)).filter((draft) => draft.atS >= judged.given.atS),
+    [...rules.flatMap((rule) => rule(judged)), ...hintsAsked(run, asked)].filter(
+      (draft) => draft.atS >= judged.given.atS,
+    ),
     scenario.weights,
   );
   const headings = tally(findings, scenario.weights);
@@ -40,4 +44,12 @@ export function assess(run: JudgedRun): RunAssessment {
     actions: run.actions - judged.given.actions,
     simulatedS: run.clockS - judged.given.atS,
   };
+}
+
+/** What the hints cost, where the exercise says that they do. */
+function hintsAsked({ scenario, clockS }: JudgedRun, asked: number): readonly Draft[] {
+  const each = scenario.coach?.hintPoints ?? 0;
+  if (asked === 0 || each === 0) return [];
+  const points = (asked * each * defaultWeights.technique) / Math.max(1, scenario.weights.technique);
+  return [{ id: 'coachAsked', atS: clockS, points, numbers: { times: asked, each }, causes: ['coach'] }];
 }

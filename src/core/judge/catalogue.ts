@@ -72,6 +72,7 @@ export const findingIds = {
   facesNotCleaned: technique('minor'),
   stoppedUnsafe: technique('critical'),
   completedUndone: technique('critical'),
+  coachAsked: technique('minor'),
 
   wrongSize: kit('major'),
   unfitUsed: kit('major'),

@@ -7,6 +7,7 @@ import type { Assessment } from './types.ts';
 export interface JudgedRecord {
   readonly entries: readonly RecordEntry[];
   readonly endS?: number;
+  readonly sitting?: { readonly asked: number };
 }
 
 /**
@@ -15,5 +16,5 @@ export interface JudgedRecord {
  */
 export function judge(scenario: Scenario, record: JudgedRecord): Assessment {
   const run = replay(scenario, record.entries, undefined, record.endS);
-  return { ...assess(run), digest: digestOf(run), engine: ENGINE };
+  return { ...assess(run, record.sitting?.asked ?? 0), digest: digestOf(run), engine: ENGINE };
 }

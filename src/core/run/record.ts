@@ -33,6 +33,12 @@ const performerSchema = v.strictObject({
   begunAt: v.nullable(v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{3})?Z$/))),
 });
 
+/** How the run was sat, as the one who made the file says. */
+const sittingSchema = v.strictObject({
+  mode: v.picklist(['practice', 'assessment']),
+  asked: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(9999)),
+});
+
 /** What the maker of the file said of the run. Shown where it cannot be judged again; never believed. */
 const saidSchema = v.strictObject({
   verdict: v.picklist(['pass', 'fail', 'critical']),
@@ -50,6 +56,7 @@ export const recordSchema = v.strictObject({
   engine: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
   scenario: scenarioSchema,
   by: v.optional(performerSchema),
+  sitting: v.optional(sittingSchema),
   said: v.optional(saidSchema),
   entries: v.pipe(v.array(entrySchema), v.maxLength(50000)),
   chain: v.pipe(v.array(hex), v.maxLength(50002)),

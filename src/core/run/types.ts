@@ -102,6 +102,8 @@ export interface Performer {
 /** What a record may say beside what the hands did: who it was, and how its maker judged it. Bound by the chain. */
 export interface SaidOfRun {
   readonly by?: Performer;
+  /** How it was sat: practised or assessed, and how often the coach was asked. */
+  readonly sitting?: { readonly mode: 'practice' | 'assessment'; readonly asked: number };
   /** Shown where the run cannot be judged again; never believed. */
   readonly said?: {
     readonly verdict: 'pass' | 'fail' | 'critical';

@@ -57,6 +57,8 @@ export const scenarioSchema = v.strictObject({
   }),
   /** Least score of a pass, of 100. */
   cutScore: points,
+  /** Where the coach may be asked in what counts: points each hint costs under technique. Absent, hints cost nothing. */
+  coach: v.optional(v.strictObject({ hintPoints: points })),
   intendedEnding: v.picklist(['complete', 'referred', 'isolated']),
   /** Longest a run may last, simulated s; null where speed does not count. */
   timeLimitS: v.nullable(v.pipe(v.number(), v.minValue(60), v.maxValue(86400))),

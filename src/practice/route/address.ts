@@ -2,6 +2,8 @@
 export type Address =
   | { readonly page: 'home' }
   | { readonly page: 'model' }
+  | { readonly page: 'parts' }
+  | { readonly page: 'watch'; readonly scenarioId: string }
   | { readonly page: 'practice'; readonly scenarioId: string; readonly runId: string | null }
   | { readonly page: 'debrief'; readonly runId: string; readonly atS: number | null }
   /** Another workplace, which reads the rest of its address itself. */
@@ -16,10 +18,12 @@ export function readAddress(hash: string): Address {
   const [page, first, second, ...rest] = parts;
   if (page === '' && parts.length === 1) return { page: 'home' };
   if (page === 'model' && parts.length === 1) return { page: 'model' };
+  if (page === 'parts' && parts.length === 1) return { page: 'parts' };
   if (page === 'desk') return { page: 'desk', path: parts.slice(1) };
   if (rest.length > 0 || first === undefined || !name.test(first)) return { page: 'lost' };
   if (page === 'practice' && (second === undefined || name.test(second)))
     return { page: 'practice', scenarioId: first, runId: second ?? null };
+  if (page === 'watch' && second === undefined) return { page: 'watch', scenarioId: first };
   if (page === 'debrief' && (second === undefined || /^\d{1,6}$/.test(second)))
     return { page: 'debrief', runId: first, atS: second === undefined ? null : Number(second) };
   return { page: 'lost' };
@@ -29,6 +33,8 @@ export function readAddress(hash: string): Address {
 export function writeAddress(address: Exclude<Address, { page: 'lost' }>): string {
   if (address.page === 'home') return '#/';
   if (address.page === 'model') return '#/model';
+  if (address.page === 'parts') return '#/parts';
+  if (address.page === 'watch') return `#/watch/${address.scenarioId}`;
   if (address.page === 'desk') return ['#/desk', ...address.path].join('/');
   if (address.page === 'practice')
     return `#/practice/${address.scenarioId}${address.runId === null ? '' : `/${address.runId}`}`;

@@ -1,4 +1,10 @@
-import { openSitting, parseEvents, UnreadableSitting, type Sitting } from '../../session/index.ts';
+import {
+  openSitting,
+  parseEvents,
+  UnreadableSitting,
+  type Sitting,
+  type SittingEvent,
+} from '../../session/index.ts';
 import { claimWriter, openStore, type KeptRun, type Store, type Writer } from '../../store/index.ts';
 
 /** What came of opening a kept run to go on with it. */
@@ -8,6 +14,8 @@ export type Opened =
       readonly sitting: Sitting;
       readonly run: KeptRun;
       readonly store: Store;
+      /** Every other run kept here, newest first. */
+      readonly past: readonly KeptRun[];
       readonly writer: Writer;
     }
   | { readonly state: 'lost' }
@@ -25,20 +33,21 @@ export async function openKeptRun(runId: string): Promise<Opened> {
   if (writer === null) return { state: 'elsewhere' };
   try {
     const events = parseEvents(await store.listEvents(runId));
-    const sitting = openSitting(run.scenario, events, {
-      append: (event) =>
-        store.append(
-          runId,
-          event,
-          event.kind === 'acted' ? event.atS : 'untilS' in event ? event.untilS : event.toS,
-        ),
-    });
+    const journal = { append: (event: SittingEvent) => store.append(runId, event, reachedBy(event)) };
+    const sitting = openSitting(run.scenario, events, journal, run.mode);
+    const past = (await store.listRuns()).filter(({ id }) => id !== runId);
     if (events.length === 0) sitting.begin();
-    return { state: 'open', sitting, run, store, writer };
+    return { state: 'open', sitting, run, store, writer, past };
   } catch (reason) {
     writer.release();
     if (reason instanceof UnreadableSitting)
       return { state: 'unreadable', index: reason.index, why: reason.message };
     throw reason;
   }
+}
+
+/** Simulated time an event brought the run to, s. */
+function reachedBy(event: SittingEvent): number {
+  if (event.kind === 'waited') return event.untilS;
+  return event.kind === 'rewound' ? event.toS : event.atS;
 }

@@ -4,6 +4,7 @@ import { hands } from './hands.ts';
 import { instruments } from './instruments.ts';
 import { pages } from './pages.ts';
 import { settings } from './settings.ts';
+import { sitting } from './sitting.ts';
 import { sounds } from './sounds.ts';
 import { work } from './work.ts';
 
@@ -16,5 +17,6 @@ export const english = {
   ...hands,
   ...coach,
   ...settings,
+  ...sitting,
   ...sounds,
 } as const;

@@ -18,7 +18,7 @@ export const pages = {
   'home.exercises': 'Exercises',
   'home.group.abandon': 'Abandon a service',
   'home.group.abandon.says':
-    'A service that is done with is stopped off, cut away and its coupling closed. Most of these jobs are sound.',
+    'A service that is done with is stopped off, cut away and its coupling closed. These jobs are sound.',
   'home.group.renew': 'Renew or reconnect a service',
   'home.group.renew.says':
     'The old tee comes out, a proved one goes in, and the service is tied in, purged and relit.',
@@ -28,8 +28,6 @@ export const pages = {
   'home.group.drill': 'Drills',
   'home.group.drill.says':
     'Short ones that begin in the middle of a job, to practise one thing until it sits.',
-  'home.group.other': 'Other exercises',
-  'home.group.other.says': 'What stands under no other heading.',
   'home.mainOf': 'main NPS {nps}',
   'home.teeOf': 'tee NPS {nps}',
   'home.holdsOf': '{n} hold points',

@@ -123,6 +123,4 @@ export const work = {
     'This file was changed after it was sealed, from action {n} on. What follows is what its actions give now.',
   'debrief.differs': 'Performed again, this run ends differently from what its file says.',
   'debrief.otherEngine': 'This run was made by another engine ({engine}); the judgement below is this one’s.',
-  'debrief.why': 'Why it matters',
-  'debrief.next': 'Next time',
 } as const;

@@ -4,6 +4,7 @@ import { hands } from './hands.ts';
 import { instruments } from './instruments.ts';
 import { pages } from './pages.ts';
 import { settings } from './settings.ts';
+import { sitting } from './sitting.ts';
 import { sounds } from './sounds.ts';
 import { work } from './work.ts';
 
@@ -18,5 +19,6 @@ export const spanish = {
   ...hands,
   ...coach,
   ...settings,
+  ...sitting,
   ...sounds,
 };

@@ -21,7 +21,7 @@ export const pages: Readonly<Record<keyof typeof english, string>> = {
   'home.exercises': 'Ejercicios',
   'home.group.abandon': 'Abandonar una acometida',
   'home.group.abandon.says':
-    'Una acometida que ya no sirve se obtura, se corta y su manguito se cierra. La mayoría de estos trabajos está en buen estado.',
+    'Una acometida que ya no sirve se obtura, se corta y su manguito se cierra. Estos trabajos están en buen estado.',
   'home.group.renew': 'Renovar o reconectar una acometida',
   'home.group.renew.says':
     'Sale la te vieja, entra una probada, y la acometida se empalma, se purga y se vuelve a encender.',
@@ -30,8 +30,6 @@ export const pages: Readonly<Record<keyof typeof english, string>> = {
     'Una pieza, el terreno, la principal o el tiempo están en contra. A veces se puede remediar; a veces parar es la respuesta correcta. Cuál, te toca a ti averiguarlo.',
   'home.group.drill': 'Ejercicios cortos',
   'home.group.drill.says': 'Empiezan en mitad de un trabajo, para practicar una sola cosa hasta que salga.',
-  'home.group.other': 'Otros ejercicios',
-  'home.group.other.says': 'Lo que no cabe bajo ningún otro título.',
   'home.mainOf': 'principal NPS {nps}',
   'home.teeOf': 'te NPS {nps}',
   'home.holdsOf': '{n} puntos de control',

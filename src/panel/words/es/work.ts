@@ -125,6 +125,4 @@ export const work: Readonly<Record<keyof typeof english, string>> = {
     'Este archivo se cambió después de sellarlo, desde la acción {n}. Lo que sigue es lo que sus acciones dan ahora.',
   'debrief.differs': 'Repetida, esta práctica termina de otra manera que lo que dice su archivo.',
   'debrief.otherEngine': 'Esta práctica se hizo con otro motor ({engine}); el juicio de abajo es el de este.',
-  'debrief.why': 'Por qué importa',
-  'debrief.next': 'La próxima vez',
 };

@@ -225,4 +225,11 @@ export const laterTechniqueFindings = {
     why: 'Rust under rubber leaks, and scale under a chain gives.',
     next: 'Bare, sound metal under every seal and chain.',
   },
+  coachAsked: {
+    title: 'The coach was asked',
+    happened: (f) =>
+      `The coach was asked ${timesOf(f)}; this exercise takes ${numberOf(f, 'each')} points for each.`,
+    why: 'A crew that has to ask what is next in the hole does not yet know the job.',
+    next: 'Practise until it comes without asking.',
+  },
 } as const satisfies Readonly<Record<string, FindingWords>>;

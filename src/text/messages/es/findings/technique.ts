@@ -226,4 +226,11 @@ export const laterTechniqueFindings = {
     why: 'El óxido bajo la goma fuga, y la cascarilla bajo la cadena cede.',
     next: 'Metal desnudo y sano bajo cada sello y cada cadena.',
   },
+  coachAsked: {
+    title: 'Se preguntó a la guía',
+    happened: (f) =>
+      `Se preguntó a la guía ${timesOf(f)}; este ejercicio resta ${numberOf(f, 'each')} puntos por cada vez.`,
+    why: 'Una cuadrilla que tiene que preguntar qué sigue dentro de la excavación aún no conoce el trabajo.',
+    next: 'Practica hasta que salga sin preguntar.',
+  },
 } as const satisfies Readonly<Record<string, FindingWords>>;
