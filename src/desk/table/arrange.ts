@@ -1,15 +1,13 @@
 import { headings, type Heading } from '../../core/scenario/index.ts';
-import type { RunRow } from '../../core/review/index.ts';
+import { decisionWords, type RunRow } from '../../core/review/index.ts';
 
 /** How far the review of a run has come. */
-export const reviewStates = ['open', 'begun', 'demonstrated', 'notYet', 'notAccepted'] as const;
+export const reviewStates = ['open', 'begun', ...decisionWords] as const;
 export type ReviewState = (typeof reviewStates)[number];
 
 /** One run as the desk lists it. */
 export interface Line {
   readonly row: RunRow;
-  /** Wall clock, ISO 8601: when it came to this desk. */
-  readonly receivedAt: string;
   readonly review: ReviewState;
   /** Everything a search looks through, in small letters. */
   readonly haystack: string;
@@ -76,7 +74,7 @@ const ranks: Readonly<Record<string, number>> = {
 const last = '\uffff';
 
 /** What a column sorts by: a number or a text, the same kind throughout a column. */
-function keyOf({ row, receivedAt, review }: Line, column: ColumnId): number | string {
+function keyOf({ row, review }: Line, column: ColumnId): number | string {
   if (isHeading(column)) {
     const told = row.headings?.[column];
     return told === undefined || told.of === 0 ? -1 : told.got / told.of;
@@ -87,7 +85,7 @@ function keyOf({ row, receivedAt, review }: Line, column: ColumnId): number | st
     case 'exercise':
       return row.title?.toLowerCase() ?? last;
     case 'date':
-      return row.begunAt ?? receivedAt;
+      return row.begunAt ?? last;
     case 'verdict':
       return row.verdict === null ? 9 : ranks[row.verdict];
     case 'score':
@@ -155,7 +153,7 @@ function groupOf({ row, review }: Line, by: Exclude<Grouping, 'none'>): string {
 }
 
 /** A run ready to be listed. */
-export function lineOf(row: RunRow, receivedAt: string, review: ReviewState): Line {
+export function lineOf(row: RunRow, review: ReviewState): Line {
   const parts = [row.person, row.title, row.scenarioId, row.file, row.digest.slice(0, 12), ...row.critical];
-  return { row, receivedAt, review, haystack: parts.filter(Boolean).join('\n').toLowerCase() };
+  return { row, review, haystack: parts.filter(Boolean).join('\n').toLowerCase() };
 }

@@ -3,7 +3,7 @@ import type { RunRow } from '../../core/review/index.ts';
 import { momentFigure } from '../../panel/index.ts';
 import { words } from '../../text/index.ts';
 import { word } from '../words/word.svelte.ts';
-import type { Grouping, Line, Shown } from './arrange.ts';
+import type { Grouping, Shown } from './arrange.ts';
 
 /** A verdict in a word; a run that was not judged says so. */
 export function verdictWord(verdict: RunRow['verdict']): string {
@@ -25,9 +25,9 @@ export function findingWord(id: string): string {
 /** Who performed a run: by name, or else by the file it came in. */
 export const whoWord = ({ person, file }: Pick<RunRow, 'person' | 'file'>): string => person ?? file;
 
-/** When a run was performed, or else when it came. */
-export const whenWord = ({ row, receivedAt }: Pick<Line, 'row' | 'receivedAt'>): string =>
-  momentFigure(row.begunAt ?? receivedAt);
+/** When a run was performed, as its file says. */
+export const whenWord = ({ begunAt }: Pick<RunRow, 'begunAt'>): string =>
+  begunAt === null ? '–' : momentFigure(begunAt);
 
 /** What was performed, as the exercise calls itself. */
 export const exerciseWord = ({ title }: Pick<RunRow, 'title'>): string => title ?? word('row.noExercise');

@@ -1,0 +1,131 @@
+import { digestOfDecision, type Decision, type RunRow } from '../core/review/index.ts';
+import { openDesk, type Desk } from '../store/index.ts';
+import type { Told } from './intake/orders.ts';
+import type { Work } from './intake/workers.ts';
+import { lineOf, type Line, type ReviewState } from './table/arrange.ts';
+
+/** A file that could not be opened at all, and why. */
+export interface Unread {
+  readonly name: string;
+  readonly why: string;
+}
+
+/** How far an intake has come. */
+export interface Progress {
+  readonly done: number;
+  readonly of: number;
+}
+
+/** Kept together on the disk, so that hundreds of files are not hundreds of transactions. */
+const keepTogether = 50;
+
+/** Everything this desk holds, as the screens follow it. */
+export class Shelf {
+  readonly desk: Desk;
+  rows = $state.raw<readonly RunRow[]>([]);
+  decisions = $state.raw<readonly Decision[]>([]);
+  begun = $state.raw<ReadonlySet<string>>(new Set());
+  unread = $state.raw<readonly Unread[]>([]);
+  progress = $state.raw<Progress | null>(null);
+  /** Why something could not be kept, or null. */
+  failed = $state<string | null>(null);
+  private work: Work | null = null;
+
+  private constructor(desk: Desk) {
+    this.desk = desk;
+  }
+
+  /** Opens what is kept in this browser. */
+  static async open(): Promise<Shelf> {
+    const shelf = new Shelf(await openDesk());
+    await shelf.reread();
+    return shelf;
+  }
+
+  async reread(): Promise<void> {
+    const [rows, decisions, begun] = await Promise.all([
+      this.desk.listRows(),
+      this.desk.listDecisions(),
+      this.desk.listBegun(),
+    ]);
+    this.rows = rows;
+    this.decisions = decisions;
+    this.begun = new Set(begun);
+  }
+
+  /** Decisions that nothing has taken the place of, by the run they are about. */
+  readonly standing = $derived.by((): ReadonlyMap<string, Decision> => {
+    const replaced = new Set(this.decisions.flatMap(({ replaces }) => (replaces === null ? [] : [replaces])));
+    const standing = this.decisions.filter((decision) => !replaced.has(digestOfDecision(decision)));
+    return new Map(standing.map((decision) => [decision.run.digest, decision]));
+  });
+
+  readonly lines = $derived.by((): readonly Line[] =>
+    this.rows.map((row) => lineOf(row, this.reviewOf(row.digest))),
+  );
+
+  private reviewOf(digest: string): ReviewState {
+    return this.standing.get(digest)?.decision ?? (this.begun.has(digest) ? 'begun' : 'open');
+  }
+
+  /**
+   * Takes in what workers judge, and keeps it as it comes. Resolves when all is in or it was stopped; what came until
+   * then stays.
+   */
+  async takeIn(of: number, start: (tell: (told: Told) => void) => Work): Promise<void> {
+    let waiting: { row: RunRow; bytes: Uint8Array }[] = [];
+    let keeping = Promise.resolve();
+    let done = 0;
+    this.unread = [];
+    this.failed = null;
+    this.progress = { done, of };
+
+    const keep = (): void => {
+      const batch = waiting;
+      waiting = [];
+      keeping = keeping.then(async () => {
+        await this.desk.takeIn(batch);
+        const came = new Set(batch.map(({ row }) => row.digest));
+        this.rows = [...this.rows.filter(({ digest }) => !came.has(digest)), ...batch.map(({ row }) => row)];
+      });
+      keeping.catch((reason: unknown) => this.fail(reason));
+    };
+
+    try {
+      this.work = start((told) => {
+        done += 1;
+        this.progress = { done, of };
+        if (told.kind === 'unread') this.unread = [...this.unread, told];
+        if (told.kind !== 'judged') return;
+        waiting.push(told);
+        if (waiting.length >= keepTogether) keep();
+      });
+      await this.work.done;
+      if (waiting.length > 0) keep();
+      await keeping;
+    } catch (reason) {
+      this.fail(reason);
+    }
+    this.work = null;
+    this.progress = null;
+  }
+
+  /** Stops the intake under way. */
+  stop(): void {
+    this.work?.stop();
+  }
+
+  /** Rows judged otherwise, or again. */
+  async replaceRows(rows: readonly RunRow[]): Promise<void> {
+    const byDigest = new Map(rows.map((row) => [row.digest, row]));
+    const kept = await Promise.all(
+      rows.map(async (row) => ({ row, bytes: (await this.desk.findBytes(row.digest)) ?? new Uint8Array() })),
+    );
+    await this.desk.takeIn(kept);
+    this.rows = this.rows.map((row) => byDigest.get(row.digest) ?? row);
+  }
+
+  private fail(reason: unknown): void {
+    this.failed = reason instanceof Error ? reason.message : String(reason);
+  }
+}

@@ -1,0 +1,50 @@
+import type { group as english } from '../en/group.ts';
+
+export const group: Readonly<Record<keyof typeof english, string>> = {
+  'group.title': 'El grupo',
+  'group.runs':
+    'Se cuentan {runs} ejecuciones de {people} personas; se dejan fuera {out}, sin juzgar o no creíbles.',
+  'group.nothing': 'Ninguna ejecución de aquí se ha juzgado y creído, así que no hay nada que contar.',
+  'group.small': 'Solo {n}, menos de {least}: un grupo pequeño. Lea los intervalos, no las proporciones.',
+  'group.smallMark': '(pequeño)',
+  'group.passed': 'Aprobadas: {n} de {of}.',
+  'group.share': '{share} (95 %: de {low} a {high})',
+  'group.save': 'Guardar el grupo en una tabla (CSV)',
+  'group.holds': 'Puntos de control que fallan',
+  'group.holdsWhat':
+    'Fallado: omitido, o firmado sin la evidencia, entre las ejecuciones que llegaron a él. Intervalos de Wilson. La dificultad es la proporción que lo cumplió; la discriminación compara el mejor y el peor 27 % por puntuación, en las bandas de Ebel.',
+  'group.hold': 'Punto de control',
+  'group.failed': 'Fallado',
+  'group.of': '{n} de {of}',
+  'group.rate': 'Proporción fallada, con su intervalo',
+  'group.false': 'Firmado en falso',
+  'group.difficulty': 'Dificultad',
+  'group.discrimination': 'Discriminación',
+  'band.veryGood': 'muy buena',
+  'band.good': 'buena',
+  'band.marginal': 'escasa',
+  'band.poor': 'mala',
+  'band.negative': 'negativa: lo hacen peor los mejores, mire primero el punto de control',
+  'group.alpha': 'Alfa de Cronbach de los puntos de control: {alpha}.',
+  'group.alphaWhat':
+    'Hasta dónde los puntos de control miden una sola cosa; por costumbre 0,7 y más se llama suficiente.',
+  'group.heat': 'Persona por punto de control',
+  'group.heatWhat':
+    'Fallados de alcanzados. Cuanto más intenso el tinte, mayor la proporción; las cifras también lo dicen.',
+  'group.morePeople': 'Otras {n} personas están en la tabla guardada.',
+  'group.attempts': 'De intento en intento',
+  'group.noAttempts': 'Nadie tiene aquí más de una ejecución juzgada.',
+  'group.scores': 'Puntuaciones en orden',
+  'group.course': 'Curso',
+  'group.change': 'Última menos primera',
+  'group.perAttempt': 'Puntos por intento',
+  'group.meanAt': 'intento {attempt}: media {mean} de {n}',
+  'kappa.title': 'Acuerdo de dos evaluadores',
+  'kappa.needsTwo': 'Hace falta que dos evaluadores hayan decidido aquí para poder decir su acuerdo.',
+  'kappa.nothing': 'Estos dos no han decidido sobre ninguna ejecución en común.',
+  'kappa.first': 'Primer evaluador',
+  'kappa.second': 'Segundo evaluador',
+  'kappa.rows': '{first} hacia abajo, {second} a lo ancho',
+  'kappa.says':
+    'Ejecuciones decididas por ambos: {n}. Coinciden en {observed}; el azar solo daría {expected}. Kappa de Cohen: {kappa}.',
+};
