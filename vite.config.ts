@@ -42,6 +42,8 @@ export default defineConfig(({ isSsrBuild }) => ({
   publicDir: isSsrBuild ? false : '../assets',
   plugins: [svelte({ configFile: false }), exerciseCards, ...(isSsrBuild ? [] : [checksMustBeThere])],
   server: { fs: { allow: ['..'] } },
+  // Workers fetch what they need in parts, as the page does.
+  worker: { format: 'es' },
   ssr: isSsrBuild ? { target: 'node', noExternal: true } : {},
   build: {
     outDir: isSsrBuild ? '../dist/cli' : '../dist/app',

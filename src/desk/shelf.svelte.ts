@@ -118,10 +118,7 @@ export class Shelf {
   /** Rows judged otherwise, or again. */
   async replaceRows(rows: readonly RunRow[]): Promise<void> {
     const byDigest = new Map(rows.map((row) => [row.digest, row]));
-    const kept = await Promise.all(
-      rows.map(async (row) => ({ row, bytes: (await this.desk.findBytes(row.digest)) ?? new Uint8Array() })),
-    );
-    await this.desk.takeIn(kept);
+    await this.desk.keepRows(rows);
     this.rows = this.rows.map((row) => byDigest.get(row.digest) ?? row);
   }
 

@@ -1,8 +1,6 @@
-import { reassess, type DecisionBody, type Opinion, type Reassessed } from '../../core/review/index.ts';
-import type { Desk } from '../../store/index.ts';
+import { reassess, type Opinion, type Reassessed } from '../../core/review/index.ts';
+import type { Desk, Note } from '../../store/index.ts';
 import { perform, type Reviewed } from './perform.ts';
-
-type Notes = DecisionBody['notes'];
 
 /** A run laid out for review. */
 export interface OpenRun {
@@ -11,14 +9,14 @@ export interface OpenRun {
   /** The run performed again as far as it goes; null where no run can be read. */
   readonly reviewed: Reviewed | null;
   readonly opinion: Opinion;
-  readonly notes: Notes;
+  readonly notes: readonly Note[];
 }
 
 /** Opens a run of this desk; null where there is none of that digest. */
 export async function openRun(desk: Desk, digest: string): Promise<OpenRun | null> {
   const [bytes, opinion, notes] = await Promise.all([
     desk.findBytes(digest),
-    desk.listOpinion(digest),
+    desk.findOpinion(digest),
     desk.listNotes(digest),
   ]);
   if (bytes === undefined) return null;

@@ -85,7 +85,7 @@ function keyOf({ row, review }: Line, column: ColumnId): number | string {
     case 'exercise':
       return row.title?.toLowerCase() ?? last;
     case 'date':
-      return row.begunAt ?? last;
+      return row.begunAt ?? '';
     case 'verdict':
       return row.verdict === null ? 9 : ranks[row.verdict];
     case 'score':

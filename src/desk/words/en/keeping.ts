@@ -34,7 +34,10 @@ export const keeping = {
   'keeping.exportWhat':
     '{runs} runs and {decisions} decisions, with notes and findings held otherwise, in one file.',
   'keeping.exportDo': 'Export everything',
-  'keeping.exported': 'Exported. Digest of the file: {digest}…',
+  'keeping.exported': 'Exported. Keep the file where this browser’s data cannot be lost with it.',
+  'keeping.mustBeKept': 'its day has not come yet.',
+  'keeping.notExported': 'it was changed or came after the last export. Export first.',
+  'keeping.unknown': 'it is no longer here.',
   'keeping.refused': 'That was refused: {why}',
   'keeping.kept': 'To be kept',
   'keeping.noneKept': 'No decision has been made here yet.',

@@ -35,7 +35,10 @@ export const keeping: Readonly<Record<keyof typeof english, string>> = {
   'keeping.exportWhat':
     '{runs} ejecuciones y {decisions} decisiones, con las notas y los hallazgos vistos de otra manera, en un archivo.',
   'keeping.exportDo': 'Exportar todo',
-  'keeping.exported': 'Exportado. Huella del archivo: {digest}…',
+  'keeping.exported': 'Exportado. Guarde el archivo donde no se pierda con los datos de este navegador.',
+  'keeping.mustBeKept': 'todavía no ha llegado su día.',
+  'keeping.notExported': 'cambió o llegó después de la última exportación. Exporte primero.',
+  'keeping.unknown': 'ya no está aquí.',
   'keeping.refused': 'Eso se rechazó: {why}',
   'keeping.kept': 'Hay que conservar',
   'keeping.noneKept': 'Aquí todavía no se ha tomado ninguna decisión.',
