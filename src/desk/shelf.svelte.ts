@@ -1,5 +1,6 @@
-import { digestOfDecision, type Decision, type RunRow } from '../core/review/index.ts';
+import type { Decision, RunRow } from '../core/review/index.ts';
 import { openDesk, type Desk } from '../store/index.ts';
+import { joined, setOf, standingOf } from './listing.ts';
 import type { Told } from './intake/orders.ts';
 import type { Work } from './intake/workers.ts';
 import { lineOf, type Line, type ReviewState } from './table/arrange.ts';
@@ -24,7 +25,7 @@ export class Shelf {
   readonly desk: Desk;
   rows = $state.raw<readonly RunRow[]>([]);
   decisions = $state.raw<readonly Decision[]>([]);
-  begun = $state.raw<ReadonlySet<string>>(new Set());
+  begun = $state.raw<ReadonlySet<string>>(setOf([]));
   unread = $state.raw<readonly Unread[]>([]);
   progress = $state.raw<Progress | null>(null);
   /** Why something could not be kept, or null. */
@@ -50,15 +51,11 @@ export class Shelf {
     ]);
     this.rows = rows;
     this.decisions = decisions;
-    this.begun = new Set(begun);
+    this.begun = setOf(begun);
   }
 
   /** Decisions that nothing has taken the place of, by the run they are about. */
-  readonly standing = $derived.by((): ReadonlyMap<string, Decision> => {
-    const replaced = new Set(this.decisions.flatMap(({ replaces }) => (replaces === null ? [] : [replaces])));
-    const standing = this.decisions.filter((decision) => !replaced.has(digestOfDecision(decision)));
-    return new Map(standing.map((decision) => [decision.run.digest, decision]));
-  });
+  readonly standing = $derived(standingOf(this.decisions));
 
   readonly lines = $derived.by((): readonly Line[] =>
     this.rows.map((row) => lineOf(row, this.reviewOf(row.digest))),
@@ -85,8 +82,10 @@ export class Shelf {
       waiting = [];
       keeping = keeping.then(async () => {
         await this.desk.takeIn(batch);
-        const came = new Set(batch.map(({ row }) => row.digest));
-        this.rows = [...this.rows.filter(({ digest }) => !came.has(digest)), ...batch.map(({ row }) => row)];
+        this.rows = joined(
+          this.rows,
+          batch.map(({ row }) => row),
+        );
       });
       keeping.catch((reason: unknown) => this.fail(reason));
     };
@@ -115,11 +114,15 @@ export class Shelf {
     this.work?.stop();
   }
 
-  /** Rows judged otherwise, or again. */
+  /** Notes that a review of a run is under way. */
+  begin(digest: string): void {
+    this.begun = setOf([...this.begun, digest]);
+  }
+
+  /** Keeps rows that were judged otherwise. */
   async replaceRows(rows: readonly RunRow[]): Promise<void> {
-    const byDigest = new Map(rows.map((row) => [row.digest, row]));
     await this.desk.keepRows(rows);
-    this.rows = this.rows.map((row) => byDigest.get(row.digest) ?? row);
+    this.rows = joined(this.rows, rows);
   }
 
   private fail(reason: unknown): void {

@@ -109,7 +109,7 @@ export const floors: Readonly<Record<string, Floor>> = {
   },
   practice: workplace,
   bench: workplace,
-  desk: workplace,
+  desk: { from: seen, parts: [...screenParts, 'uplot'] },
   // odex: an independent solver that `bench` prints beside ours; nothing is computed by it.
   cli: { from: { ...wholeCore, ...everything('text') }, parts: ['commander', 'node:', 'odex'] },
   main: {

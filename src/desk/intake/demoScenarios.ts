@@ -2,11 +2,14 @@ import { parseScenario, type Scenario } from '../../core/scenario/index.ts';
 
 const files = import.meta.glob<{ default: unknown }>([
   '../../../scenarios/abandon-1in-tee-on-4in-main/scenario.json',
-  '../../../scenarios/abandon-34in-tee-on-3in-main/scenario.json',
+  '../../../scenarios/abandon-34in-tee-on-12in-main/scenario.json',
   '../../../scenarios/abandon-114in-tee-on-6in-main/scenario.json',
 ]);
 
-/** The exercises that the invented cohort performs: few, so that each is performed often enough to be compared. */
+/**
+ * The exercises that the invented cohort performs: few, so that each is performed often enough to be compared, and all to
+ * be finished, so that every hold point is come to.
+ */
 export async function demoScenarios(): Promise<readonly Scenario[]> {
   const found = await Promise.all(
     Object.keys(files)

@@ -106,8 +106,16 @@ export async function openDeskDatabase(name = 'stillmain-desk'): Promise<Desk> {
         }
       }),
     listRows: async () => (await database.getAll('rows')).map(({ row }) => row),
+    keepRows: (lines) =>
+      change(async (write) => {
+        const rows = write.objectStore('rows');
+        for (const row of lines)
+          if ((await rows.getKey(row.digest)) !== undefined)
+            await rows.put({ digest: row.digest, row, exported: false });
+      }),
     findBytes: async (digest) => (await database.get('files', digest))?.bytes,
     findOpinion: async (digest) => (await database.get('papers', digest))?.opinion ?? noOpinion,
+    listBegun: async () => await database.getAllKeys('papers'),
     keepOpinion: (digest, opinion) => keepPapers(digest, { opinion }),
     listNotes: async (digest) => (await database.get('papers', digest))?.notes ?? [],
     keepNotes: (digest, notes) => keepPapers(digest, { notes }),

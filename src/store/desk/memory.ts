@@ -39,8 +39,15 @@ export function openDeskMemory(notKept: string): Desk {
       }
     },
     listRows: async () => [...files.values()].map(({ row }) => row),
+    async keepRows(lines) {
+      for (const row of lines) {
+        const file = files.get(row.digest);
+        if (file) files.set(row.digest, { ...file, row, exported: false });
+      }
+    },
     findBytes: async (digest) => files.get(digest)?.bytes,
     findOpinion: async (digest) => paperOf(digest).opinion,
+    listBegun: async () => [...papers.keys()],
     keepOpinion: async (digest, opinion) => keep(digest, { opinion }),
     listNotes: async (digest) => paperOf(digest).notes,
     keepNotes: async (digest, notes) => keep(digest, { notes }),

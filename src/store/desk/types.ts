@@ -25,9 +25,13 @@ export interface Desk {
   /** Takes runs in, all or none of those given. A file that is there already is left as it is. */
   takeIn(handedIn: readonly HandedIn[]): Promise<void>;
   listRows(): Promise<RunRow[]>;
+  /** Puts lines that were judged otherwise in the place of those kept; the files stay as they are. */
+  keepRows(rows: readonly RunRow[]): Promise<void>;
   findBytes(digest: string): Promise<Uint8Array | undefined>;
   /** The opinion under way on a run; none at all where nothing was kept. */
   findOpinion(digest: string): Promise<Opinion>;
+  /** Digests of the runs that an opinion or a note is under way on. */
+  listBegun(): Promise<string[]>;
   keepOpinion(digest: string, opinion: Opinion): Promise<void>;
   listNotes(digest: string): Promise<readonly Note[]>;
   keepNotes(digest: string, notes: readonly Note[]): Promise<void>;

@@ -69,7 +69,9 @@ export const decision = {
   'proof.key': 'This installation’s public key',
   'proof.keyWhat':
     'Write it down somewhere else. Whoever has it can check every decision signed here, with any tool that knows Ed25519 (RFC 8032).',
-  'proof.noKey': 'None yet: it is made with the first decision.',
+  'proof.noKey': 'None: this browser could make no key.',
+  'proof.heldByPage':
+    'This browser has no Ed25519 of its own, so the key lies readable in its storage. Here the second point above does not hold: whoever can read that storage can sign.',
   'proof.check': 'Check a decision file',
   'proof.checkWhat':
     'The signature is over the record’s canonical JSON text (RFC 8785) without the signature itself.',

@@ -71,7 +71,9 @@ export const decision: Readonly<Record<keyof typeof english, string>> = {
   'proof.key': 'Clave pública de esta instalación',
   'proof.keyWhat':
     'Apúntela en otro lugar. Quien la tenga puede comprobar cada decisión firmada aquí, con cualquier herramienta que conozca Ed25519 (RFC 8032).',
-  'proof.noKey': 'Todavía ninguna: se crea con la primera decisión.',
+  'proof.noKey': 'Ninguna: este navegador no pudo crear una clave.',
+  'proof.heldByPage':
+    'Este navegador no tiene Ed25519 propio, así que la clave queda legible en su almacenamiento. Aquí no vale el segundo punto de arriba: quien pueda leer ese almacenamiento puede firmar.',
   'proof.check': 'Comprobar un archivo de decisión',
   'proof.checkWhat': 'La firma cubre el texto JSON canónico del registro (RFC 8785) sin la firma misma.',
   'proof.choose': 'Elegir un archivo de decisión',
