@@ -53,11 +53,15 @@ export function piecesOf(crew: Crew, kind: KitKind, stamped: string | null = nul
   );
 }
 
+/** The size a kind of piece must be stamped with for this job; null where it is made in one. */
+export function sizeOf({ order }: Crew, kind: KitKind): string | null {
+  const { teeSize, mainNps, serviceNps } = order;
+  return { tee: teeSize, main: mainNps, service: serviceNps, one: null }[sizedBy[kind]];
+}
+
 /** The piece to take for this job: of the right stamp, by its id. Without one the work stops. */
 export function pick(crew: Crew, kind: KitKind, nth = 0): string {
-  const { teeSize, mainNps, serviceNps } = crew.order;
-  const stamped = { tee: teeSize, main: mainNps, service: serviceNps, one: null }[sizedBy[kind]];
-  const piece = piecesOf(crew, kind, stamped).at(nth);
+  const piece = piecesOf(crew, kind, sizeOf(crew, kind)).at(nth);
   if (!piece) throw new StopWork('other');
   return piece.id;
 }

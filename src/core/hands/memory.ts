@@ -62,6 +62,13 @@ export function remember(crew: Crew, facts: readonly FeltFact[]): void {
         crew.capFilled = true;
         if (mainOpen(crew.view.rig) && crew.view.rig.stopper !== 'set') crew.gasAbove = true;
         break;
+      case 'plug.free':
+      case 'tee.free':
+        crew.gasAbove ||= fact.chamberClosed;
+        break;
+      case 'stopper.squeezed':
+        crew.gasAbove ||= fact.turns === 0;
+        break;
       case 'bleed.quiet':
         crew.gasAbove = false;
         break;

@@ -1,5 +1,5 @@
 import type { ReferReason } from '../rig/index.ts';
-import { latest } from '../procedure/index.ts';
+import { evidence, latest } from '../procedure/index.ts';
 import type { Case } from './case.ts';
 import { conditionsIn } from './conditions.ts';
 import type { Assessment } from './types.ts';
@@ -120,8 +120,20 @@ function stopSeenToFail({ openings, facts, limits }: Case): boolean {
   return puffedAgain || neverDied;
 }
 
+/** A seat test read to its end that did not come back to what it must: the only wall to be does not hold. */
+function seatTestFailed({ facts, limits, job }: Case): boolean {
+  return facts.some((fact, i) => {
+    if (fact.fact !== 'gauge.read' || fact.gauge !== 'head' || fact.under.saddleOn === 'board') return false;
+    const id = fact.under.saddleOn === 'tee' ? 'H2' : 'H9';
+    const test = evidence(id, facts.slice(0, i + 1), limits, job).items.find((one) => one.id === 'seatTest');
+    return test !== undefined && !test.met && 'readingGaugePa' in test.numbers;
+  });
+}
+
 /** Found by inspection, or a puff where the shut valve had been bled quiet before. */
-function valveSeenPassing({ openings, facts }: Case): boolean {
+function valveSeenPassing(judged: Case): boolean {
+  const { openings, facts } = judged;
+  if (seatTestFailed(judged)) return true;
   if (facts.some((f) => f.fact === 'piece.inspected' && f.found.includes('seatPassingCdAM2'))) return true;
   return openings.some((o, i) => {
     const before = openings[i - 1];

@@ -1,8 +1,9 @@
+import { OPEN_RAD } from '../../rig/index.ts';
 import { act, attemptTo, pick, StopWork, wait, waitUntil, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { topKind } from '../seen.ts';
 import { threadTaken } from '../steady/stage11Close.ts';
-import { easeOpen, rodDown, rodUp, shutValve } from '../steady/valveAndBleed.ts';
+import { rodDown, rodUp, shutValve } from '../steady/valveAndBleed.ts';
 
 const QUARTER_RAD = Math.PI / 2;
 /** Longest a bleed is listened to, s, and how long it is left open once it is quiet. */
@@ -22,16 +23,19 @@ export function* closeByRod(crew: Crew, closer: Closer): Work {
   yield* attemptTo(crew, { kind: 'bleed.turn', angleRad: -QUARTER_RAD });
   yield* attemptTo(crew, { kind: 'collar.set', travelM: null });
   if (crew.view.rig.rod.engaged !== closer) {
-    if (crew.view.rig.rod.travelM <= 0) yield* openBall(crew);
+    yield* openBall(crew);
     if (!(yield* rodDown(crew))) yield* withoutSpool(crew);
   }
   yield* screwIn(crew, closer);
 }
 
-/** Opens the valve, wherever its handle stands. */
+/** Eases the valve open, wherever its handle stands; with the rod through the ball it is open already. */
 function* openBall(crew: Crew): Work {
-  if (crew.view.rig.valveOpenRad < 0.1) yield* easeOpen(crew);
-  else yield* attemptTo(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });
+  for (const angleRad of [0.1, 0.4, QUARTER_RAD]) {
+    if (crew.view.rig.valveOpenRad >= OPEN_RAD) return;
+    yield* attemptTo(crew, { kind: 'valve.turn', angleRad });
+    yield* wait(crew, 2);
+  }
 }
 
 /** A spool too many keeps the rod from reaching down: off with it, and once more. */

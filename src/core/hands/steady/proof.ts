@@ -1,7 +1,7 @@
 import type { ProofChamber } from '../../procedure/index.ts';
 import type { LeakPlace } from '../../rig/index.ts';
 import { psi } from '../../units/index.ts';
-import { act, fluidQuiet, put, readGauge, takeOff, wait, waitUntil, type Crew } from '../crew.ts';
+import { act, attemptTo, fluidQuiet, put, readGauge, takeOff, wait, waitUntil, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { easeOpen, shutValve } from './valveAndBleed.ts';
 
@@ -99,6 +99,15 @@ export function* staysDown(crew: Crew): Work<boolean> {
   yield* wait(crew, riseS + TO_BE_SURE_S);
   const end = yield* readGauge(crew, 'head');
   return end - start <= risePa;
+}
+
+/** The head off with the valve open: what a thread below lets by goes out freely and is not shut in under the ball. */
+export function* headOffOpen(crew: Crew): Work {
+  yield* attemptTo(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });
+  yield* attemptTo(crew, { kind: 'vent.turn', open: 1 });
+  yield* waitUntil(crew, ({ headGaugePa }) => (headGaugePa ?? 0) <= 0, 120);
+  yield* wait(crew, 5);
+  yield* takeOff(crew, 'testHead');
 }
 
 /** Valve shut, vent open, test head off. */

@@ -24,6 +24,7 @@ function* airAtZero(crew: Crew, where: 'hole' | 'beside'): Work {
   for (let tries = 0; tries < 10; tries += 1) {
     const facts = yield* act(crew, { kind: 'detector.read', where });
     if (lastOf(facts, 'detector.read')?.lelShare === 0) return;
+    if (crew.view.rig.done.ventilate === undefined) yield* act(crew, { kind: 'site.do', task: 'ventilate' });
     yield* wait(crew, 60);
   }
   throw new StopWork('gasInHole');

@@ -1,3 +1,4 @@
+import { OPEN_RAD } from '../../rig/index.ts';
 import {
   act,
   attemptTo,
@@ -21,6 +22,7 @@ const LOOK_AGAIN_S = 30;
 
 /** Opens the isolation valve a little, then more, then fully. */
 export function* easeOpen(crew: Crew): Work {
+  if (crew.view.rig.valveOpenRad >= OPEN_RAD) return;
   yield* act(crew, { kind: 'valve.turn', angleRad: 0.1 });
   yield* wait(crew, 3);
   yield* act(crew, { kind: 'valve.turn', angleRad: 0.4 });
@@ -89,7 +91,7 @@ export function* barrelOnAndOpen(crew: Crew): Work {
     yield* easeOpen(crew);
     if (yield* fluidQuiet(crew, 'topJoint', 15)) return;
     yield* rodUpAndBarrelOff(crew);
-    yield* soundPiece(crew, 'rodBarrel');
+    yield* soundPiece(crew, 'rodBarrel', 0, 'proofFails');
   }
   throw new StopWork('proofFails');
 }
@@ -141,7 +143,7 @@ export function* lookDown(crew: Crew) {
     if (yield* fluidQuiet(crew, 'topJoint', 15)) return yield* look(crew);
     if (tries + 1 === JOINT_TRIES_MOST) throw new StopWork('proofFails');
     yield* sightCapOff(crew);
-    yield* soundPiece(crew, 'sightCap');
+    yield* soundPiece(crew, 'sightCap', 0, 'proofFails');
   }
 }
 

@@ -1,5 +1,5 @@
-import type { KitKind } from '../../../rig/index.ts';
-import { act, lastOf, pick, piecesOf, StopWork, type Crew } from '../../crew.ts';
+import type { KitKind, ReferReason } from '../../../rig/index.ts';
+import { act, lastOf, pick, piecesOf, sizeOf, StopWork, type Crew } from '../../crew.ts';
 import type { Work } from '../../hand.ts';
 
 /** Flaws that a rag or a wire takes away; anything else on a piece is damage. */
@@ -7,10 +7,11 @@ const wipedAway: ReadonlySet<string> = new Set(['gritCdAM2', 'oily', 'bleedBlock
 
 /**
  * The piece of a kind that is to be used, looked over. A doubtful one is wiped where that mends it and there is no
- * other, else set aside and the next one taken; without a next one the work stops.
+ * other, else set aside and the next one taken; without a next one the work stops, for the reason that sent the crew to it.
  */
-export function* soundPiece(crew: Crew, kind: KitKind, nth = 0): Work {
-  for (let tries = piecesOf(crew, kind).length; tries > 0; tries -= 1) {
+export function* soundPiece(crew: Crew, kind: KitKind, nth = 0, otherwise: ReferReason = 'other'): Work {
+  for (;;) {
+    if (!has(crew, kind, nth)) throw new StopWork(otherwise);
     const piece = pick(crew, kind, nth);
     const found = yield* lookedOver(crew, piece);
     if (found.length === 0) return;
@@ -20,7 +21,6 @@ export function* soundPiece(crew: Crew, kind: KitKind, nth = 0): Work {
     }
     yield* setAside(crew, piece);
   }
-  throw new StopWork('other');
 }
 
 function* lookedOver(crew: Crew, piece: string): Work<readonly string[]> {
@@ -29,12 +29,12 @@ function* lookedOver(crew: Crew, piece: string): Work<readonly string[]> {
 }
 
 function hasOther(crew: Crew, kind: KitKind, nth: number): boolean {
-  try {
-    return pick(crew, kind, nth) !== pick(crew, kind, nth + 1);
-  } catch (none) {
-    if (none instanceof StopWork) return false;
-    throw none;
-  }
+  return has(crew, kind, nth + 1) && pick(crew, kind, nth) !== pick(crew, kind, nth + 1);
+}
+
+/** Whether there is an nth piece of the kind and size that nobody has set aside. */
+function has(crew: Crew, kind: KitKind, nth: number): boolean {
+  return piecesOf(crew, kind, sizeOf(crew, kind)).length > nth;
 }
 
 export function* setAside(crew: Crew, piece: string): Work {
@@ -43,10 +43,10 @@ export function* setAside(crew: Crew, piece: string): Work {
 }
 
 /** A piece that failed at its work, off the rig: another is taken where there is one. True where there is. */
-export function* another(crew: Crew, kind: KitKind): Work<boolean> {
+export function* another(crew: Crew, kind: KitKind, otherwise: ReferReason): Work<boolean> {
   const piece = pick(crew, kind);
   if (!hasOther(crew, kind, 0)) return false;
   yield* setAside(crew, piece);
-  yield* soundPiece(crew, kind);
+  yield* soundPiece(crew, kind, 0, otherwise);
   return true;
 }

@@ -6,7 +6,7 @@ import {
   bubblesAt,
   proveChamber,
   staysDown,
-  testHeadOff,
+  headOffOpen,
   testHeadOn,
   ventDown,
   type Shown,
@@ -67,15 +67,14 @@ const joints: Readonly<Partial<Record<string, KitKind>>> = {
 };
 
 function* mend(crew: Crew, seat: Seat, shown: Shown, place: string | null): Work {
-  yield* ventDown(crew);
-  yield* testHeadOff(crew);
+  yield* headOffOpen(crew);
   if (shown === 'rises') {
     yield* seat.off(crew);
     if (!(yield* seat.snugBelow(crew))) throw new StopWork('proofFails');
     yield* seat.on(crew);
   } else if (shown === 'valvePasses') {
     yield* seat.stackOff(crew);
-    if (!(yield* another(crew, 'isolationValve'))) throw new StopWork('valvePassing');
+    if (!(yield* another(crew, 'isolationValve', 'valvePassing'))) throw new StopWork('valvePassing');
     yield* seat.stackOn(crew);
   } else if (place === 'seat') {
     yield* seat.off(crew);
@@ -90,6 +89,6 @@ function* mend(crew: Crew, seat: Seat, shown: Shown, place: string | null): Work
 /** A joint taken apart, its piece looked over and wiped or changed, and made up again. */
 function* jointAnew(crew: Crew, seat: Seat, kind: KitKind): Work {
   if (kind !== 'testHead') yield* seat.stackOff(crew);
-  yield* soundPiece(crew, kind);
+  yield* soundPiece(crew, kind, 0, 'proofFails');
   if (kind !== 'testHead') yield* seat.stackOn(crew);
 }

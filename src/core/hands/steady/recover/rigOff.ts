@@ -1,7 +1,7 @@
 import { attemptTo, StopWork, type Crew } from '../../crew.ts';
 import type { Work } from '../../hand.ts';
 import { topKind } from '../../seen.ts';
-import { testHeadOff, ventDown } from '../proof.ts';
+import { headOffOpen } from '../proof.ts';
 import { letGo } from '../seating.ts';
 import { easeOpen } from '../valveAndBleed.ts';
 
@@ -15,11 +15,7 @@ export function* rigOffUnopened(crew: Crew): Work {
   if (saddleOn !== 'tee' || plug.at !== 'tee' || keeper !== 'board') return;
   if (stack.length > 0 && top !== 'testHead' && top !== null) return;
   try {
-    if (top === 'testHead') {
-      yield* attemptTo(crew, { kind: 'valve.turn', angleRad: Math.PI / 2 });
-      yield* ventDown(crew);
-      yield* testHeadOff(crew);
-    }
+    if (top === 'testHead') yield* headOffOpen(crew);
     if (crew.view.rig.stack.length > 0 && crew.view.rig.valveOpenRad === 0) yield* easeOpen(crew);
     yield* downToTheTee(crew);
   } catch (stop) {

@@ -49,7 +49,7 @@ export const teeSeat: Seat = {
   },
   cleaned: function* (crew) {
     yield* act(crew, { kind: 'clean', at: 'boss' });
-    yield* soundPiece(crew, 'seatRing');
+    yield* soundPiece(crew, 'seatRing', 0, 'proofFails');
     yield* act(crew, { kind: 'look', at: 'boss' });
   },
   snugBelow: (crew) => snugged(crew, 'plug', { kind: 'plug.turn', turns: SNUG_TURNS, holdBack: true }),
@@ -87,7 +87,7 @@ export const collarSeat: Seat = {
   cleaned: function* (crew) {
     yield* act(crew, { kind: 'clean', at: 'coupling' });
     yield* act(crew, { kind: 'look', at: 'gasketSeat' });
-    yield* soundPiece(crew, 'cupGasket');
+    yield* soundPiece(crew, 'cupGasket', 0, 'proofFails');
   },
   snugBelow: (crew) => snugged(crew, 'teeThread', { kind: 'tee.turn', turns: SNUG_TURNS, holdBack: true }),
 };

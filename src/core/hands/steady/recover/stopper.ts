@@ -1,5 +1,6 @@
 import { act, attemptTo, pick, put, StopWork, type Crew } from '../../crew.ts';
 import type { Work } from '../../hand.ts';
+import { topKind } from '../../seen.ts';
 import { easeOpen, look, lookDown, rodDown, rodUpAndBarrelOff, sightCapOff } from '../valveAndBleed.ts';
 import { another, soundPiece } from './kit.ts';
 
@@ -15,13 +16,14 @@ const TRIES_MOST = 3;
  * ends the job.
  */
 export function* stoppedAtLast(crew: Crew, tryStop: (crew: Crew) => Work<StopShown>): Work {
+  if (crew.view.rig.stopper === 'fallen') yield* fetched(crew);
   for (let tries = 0; tries < TRIES_MOST; tries += 1) {
     const shown = yield* tryStop(crew);
     if (shown === 'holds') return;
     if (shown === 'dropped') yield* fetched(crew);
     else yield* drawn(crew);
-    if (shown === 'tears') yield* another(crew, 'boreStopper');
-    yield* soundPiece(crew, 'boreStopper');
+    if (shown === 'tears') yield* another(crew, 'boreStopper', 'stopFails');
+    yield* soundPiece(crew, 'boreStopper', 0, 'stopFails');
     yield* boreLookedDown(crew);
   }
   throw new StopWork('stopFails');
@@ -37,7 +39,7 @@ function* drawn(crew: Crew): Work {
 
 /** The magnet down through the valve, never a hand. A stopper that is not there any more lies in the main. */
 function* fetched(crew: Crew): Work {
-  yield* rodUpAndBarrelOff(crew);
+  if (topKind(crew.view.rig) === 'rodBarrel') yield* rodUpAndBarrelOff(crew);
   yield* act(crew, { kind: 'rod.fit', tip: pick(crew, 'magnet') });
   yield* put(crew, 'rodBarrel');
   yield* act(crew, { kind: 'rod.hold', held: true });
