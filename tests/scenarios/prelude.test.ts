@@ -72,7 +72,7 @@ describe('a run that begins mid-job', () => {
     const broken = structuredClone(proving);
     broken.prelude.splice(3, 0, { ...broken.prelude[3], action: { kind: 'rod.hold', held: true } });
     expect(preludeProblem(broken)?.where).toBe('prelude[3].action');
-    const { state } = parseRecord(recordText({ ...record, scenario: broken }));
+    const { state } = parseRecord(recordText(sealRecord(broken, entries, run)));
     expect(state).toBe('unusable');
   });
 
