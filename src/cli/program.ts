@@ -11,6 +11,7 @@ import { makeDrill } from './makeDrill.ts';
 import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
 import { isGood } from './judgeFile.ts';
 import { judgeMany } from './judgeMany.ts';
+import { addProve } from './proveScenario.ts';
 import { listRuns, readFile, readScenario } from './readInput.ts';
 import { sensitivity, wordSensitivity } from './sensitivity.ts';
 import { wordAssessment, wordFile, wordLaw } from './wordResult.ts';
@@ -33,6 +34,7 @@ export async function runCommand(args: readonly string[], io: CommandIo): Promis
   addJudge(program, io, ends, (unusable) => {
     code = unusable;
   });
+  addProve(program, io, ends);
   addLaws(program, io);
   addSchema(program, io);
   addBench(program, io);

@@ -10,3 +10,4 @@ export type { Catalogue, FindingWords, HoldPointWords, Speech, StageWords } from
 export { english } from './messages/en/index.ts';
 export { capital, listed } from './sentence.ts';
 export * from './review/index.ts';
+export * from './notes/index.ts';

@@ -1,1 +1,3 @@
 export * from './abstract/index.ts';
+export { prove } from './prove.ts';
+export * from './types.ts';

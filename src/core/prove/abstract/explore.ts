@@ -1,5 +1,6 @@
 import type { Scenario } from '../../scenario/index.ts';
-import { setUp, sizedBy, type KitEntry } from '../../rig/index.ts';
+import { sizedBy, type KitPiece } from '../../rig/index.ts';
+import { begin, truePressures } from '../../run/index.ts';
 import { keyOf } from './levels.ts';
 import { moves, type Move } from './moves.ts';
 import { rest, type Rested, type Stood } from './gas.ts';
@@ -101,22 +102,26 @@ export function explore(scenario: Scenario, options: ExploreOptions = {}): Explo
   return { closed: !stopped, states: queue.length, transitions, harmful, ...witnesses(way, trace) };
 }
 
-/** Where the search begins: the workpiece as found, cleaned where pieces will sit, nothing on it. */
+/** Where the search begins: as the crew takes over, cleaned where pieces will sit, with the pieces that may serve. */
 export function startOf(scenario: Scenario): Stood {
-  const found = setUp({
-    ...scenario.job,
-    kit: scenario.job.kit.filter((piece) => mayServe(scenario.job, piece)),
-  });
-  const cleaned = { ...found.site.cleaned, boss: true, pipe: true, coupling: true };
-  const rig = { ...found, site: { ...found.site, cleaned } };
-  return rest({ rig, gas: { barrel: true, chamber: false, above: false, blowing: false } });
+  const run = begin(scenario);
+  const { rig } = run;
+  const cleaned = { ...rig.site.cleaned, boss: true, pipe: true, coupling: true };
+  const kit: Record<string, KitPiece> = {};
+  for (const piece of Object.values(rig.kit)) if (mayServe(scenario.job, piece)) kit[piece.id] = piece;
+  const livePa = scenario.job.system.mainPressureGaugePa / 2;
+  const pressures = truePressures(run);
+  const live = (space: string): boolean => (pressures[space] ?? 0) > livePa;
+  const gas = { barrel: live('barrel'), chamber: live('chamber'), above: live('above'), blowing: false };
+  return rest({ rig: { ...rig, kit, site: { ...rig.site, cleaned } }, gas });
 }
 
 /** What no move would take up, since its size is not the job's, only makes the search slow. */
-function mayServe({ workpiece, system }: Scenario['job'], piece: KitEntry): boolean {
-  const size = piece.trueSize ?? piece.stamped ?? null;
+function mayServe({ workpiece, system }: Scenario['job'], piece: KitPiece): boolean {
+  if (piece.where !== 'board') return true;
   const wanted = { tee: workpiece.teeSize, main: workpiece.mainNps, service: system.service.nps, one: null };
-  return size === null || wanted[sizedBy[piece.kind]] === null || wanted[sizedBy[piece.kind]] === size;
+  const size = wanted[sizedBy[piece.kind]];
+  return piece.trueSize === null || size === null || size === piece.trueSize;
 }
 
 /** The first of what making safe would do that a hand can do here. */

@@ -1,0 +1,53 @@
+import type { Scenario } from '../scenario/index.ts';
+import { explore } from './abstract/index.ts';
+import { finishableNotes, goodWorkNotes, holdPointNotes, limitNotes, weightNotes } from './fair.ts';
+import { allHands, resultOf, tryHand, type Tried } from './tryHands.ts';
+import type { GoOn, HandResult, Note, Proof } from './types.ts';
+
+/** States a search looks at before it gives up, if nothing else is said; the base job has some 119,000. */
+const MOST_STATES = 1_000_000;
+/** States of the base job, for telling how far a search has come. */
+const USUAL_STATES = 120_000;
+
+/**
+ * Proves an exercise before class: a steady crew finishes it, no state that hands can bring it into is without a way to
+ * safety, the hands that should fail do, and nothing in its figures is unfair. Pure; `goOn` is told of progress.
+ */
+export function prove(scenario: Scenario, goOn: GoOn = () => true, mostStates = MOST_STATES): Proof {
+  const tried: Record<string, Tried> = {};
+  const hands: Record<string, HandResult> = {};
+  const names = Object.keys(allHands);
+  for (let i = 0; i < names.length && goOn('hands', i / names.length); i += 1) {
+    tried[names[i]] = tryHand(scenario, allHands[names[i]]);
+    hands[names[i]] = resultOf(tried[names[i]]);
+  }
+  const explored = explore(scenario, {
+    most: mostStates,
+    goOn: (states) => goOn('search', Math.min(1, states / USUAL_STATES)),
+  });
+  const { steady } = tried;
+  const notes: readonly Note[] = [
+    ...finishableNotes(scenario, steady),
+    ...searchNotes(explored),
+    ...goodWorkNotes(steady),
+    ...holdPointNotes(scenario, steady),
+    ...weightNotes(scenario, scenario.faults.length),
+    ...limitNotes(scenario, hands),
+  ];
+  return {
+    finishable: hands.steady.verdict === 'pass',
+    explored,
+    faults: [],
+    noticing: null,
+    hands,
+    notes,
+    proved: notes.every((one) => !one.grave),
+  };
+}
+
+function searchNotes({ closed, states, witnessFailures, traps }: Proof['explored']): readonly Note[] {
+  if (!closed) return [{ field: 'job', id: 'searchOpen', grave: true, numbers: { states }, about: null }];
+  if (witnessFailures === 0) return [];
+  const about = traps[0]?.join(', ') ?? null;
+  return [{ field: 'job', id: 'deadEnd', grave: true, numbers: { witnessFailures }, about }];
+}

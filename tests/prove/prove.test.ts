@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { prove, type Note } from '../../src/core/prove/index.ts';
+import { psi } from '../../src/core/units/index.ts';
+import { exercise, type Mutable as ScenarioDraft } from '../judge/play.ts';
+
+/** A few states are enough here: the search itself has tests of its own. */
+const FEW_STATES = 200;
+
+const notesOn = (change: (scenario: ScenarioDraft) => void): readonly Note[] =>
+  prove(exercise(change), undefined, FEW_STATES).notes.filter((note) => note.id !== 'searchOpen');
+
+/** Eight ways to make the base job one that no crew can finish, and the field where it must be mended. */
+const unsolvable: readonly (readonly [string, string, (scenario: ScenarioDraft) => void])[] = [
+  ['the main above the rating', 'job.system.mainPressureGaugePa', (s) => {
+    s.job.system.mainPressureGaugePa = psi(66);
+    s.job.system.orderPressureGaugePa = psi(66);
+  }],
+  ['a boss beyond use', 'job.workpiece.boss', (s) => (s.job.workpiece.boss = 'beyondUse')],
+  ['a wall too thin under the chains', 'job.workpiece.wallSound', (s) => (s.job.workpiece.wallSound = false)],
+  ['wrap that may hold asbestos', 'job.workpiece.wrap', (s) => (s.job.workpiece.wrap = 'suspect')],
+  ['a top plug that no wrench moves', 'job.workpiece.plugBreakNm', (s) => (s.job.workpiece.plugBreakNm = 600)],
+  ['a main far from its order', 'job.system.orderPressureGaugePa', (s) => {
+    s.job.system.orderPressureGaugePa = psi(20);
+  }],
+  ['seat rings that are all stamped with a lie', 'job.kit', (s) => {
+    for (const piece of s.job.kit) if (piece.kind === 'seatRing') piece.trueSize = '3/4';
+  }],
+  ['a time limit shorter than a steady crew needs', 'timeLimitS', (s) => (s.timeLimitS = 3600)],
+]; // prettier-ignore
+
+describe('a proof of an exercise', () => {
+  it('has nothing to say against the base job but that a short search is no search', () => {
+    const proof = prove(exercise(), undefined, FEW_STATES);
+    expect(proof.finishable).toBe(true);
+    expect(proof.notes.map((note) => note.id)).toEqual(['searchOpen']);
+    expect(proof.proved).toBe(false);
+    const others = Object.entries(proof.hands).filter(([name]) => name !== 'steady');
+    expect(others.map(([, hand]) => hand.verdict)).not.toContain('pass');
+  });
+
+  it.each(unsolvable)('refuses %s, at %s', (_, field, change) => {
+    const notes = notesOn(change);
+    expect(notes.filter((note) => note.grave).map((note) => note.field)).toContain(field);
+  });
+
+  it('calls a bad ending asked for what it is', () => {
+    const notes = notesOn((s) => (s.intendedEnding = 'referred'));
+    expect(notes.map((note) => [note.field, note.id])).toContainEqual(['intendedEnding', 'endsOtherwise']);
+  });
+
+  it('names a weight that is unfair', () => {
+    const notes = notesOn((s) => {
+      Object.assign(s.weights, { holdPoints: 10, gasControl: 5, technique: 5, kit: 5, abnormal: 75 });
+    });
+    expect(notes.map((note) => [note.field, note.id])).toEqual(
+      expect.arrayContaining([
+        ['weights.abnormal', 'headingHeavy'],
+        ['weights.abnormal', 'weightWithoutCause'],
+      ]),
+    );
+  });
+
+  it('names one hold point that decides its heading, and one that is missing', () => {
+    const notes = notesOn((s) => {
+      s.holdPoints = s.holdPoints.filter((hold) => hold.id !== 'H4');
+      s.holdPoints[0].weight = 100;
+    });
+    expect(notes.map((note) => [note.field, note.id, note.about])).toEqual(
+      expect.arrayContaining([
+        ['holdPoints.0.weight', 'holdPointHeavy', 'H1'],
+        ['holdPoints', 'holdPointLeftOut', 'H4'],
+      ]),
+    );
+  });
+
+  it('stops where it is told to, and says that it did', () => {
+    const told: string[] = [];
+    const proof = prove(exercise(), (part) => {
+      told.push(part);
+      return part === 'hands';
+    });
+    expect(proof.explored.closed).toBe(false);
+    expect(proof.proved).toBe(false);
+    expect(new Set(told)).toEqual(new Set(['hands', 'search']));
+  });
+});
