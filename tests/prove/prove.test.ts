@@ -73,6 +73,24 @@ describe('a proof of an exercise', () => {
     );
   });
 
+  it('tells of each planted fault how a crew meets it, and what catches one that never looks', () => {
+    const proof = prove(
+      exercise((s) => {
+        s.faults = [
+          { fault: 'valvePassing', on: 'isolationValve', when: { trigger: 'start' } },
+          { fault: 'oRingNicked', on: 'testHead', when: { trigger: 'start' } },
+        ];
+      }),
+      undefined,
+      FEW_STATES,
+    );
+    expect(proof.faults.map((fault) => [fault.id, fault.felt])).toEqual([
+      ['valvePassing', true],
+      ['oRingNicked', true],
+    ]);
+    for (const fault of proof.faults) expect(fault.caughtBy.length, fault.id).toBeGreaterThan(0);
+  });
+
   it('stops where it is told to, and says that it did', () => {
     const told: string[] = [];
     const proof = prove(exercise(), (part) => {

@@ -2,7 +2,7 @@ import { faults, targetOf, type Fault, type Found, type Story } from '../faults/
 import type { HoldPointId, ReferReason } from '../rig/index.ts';
 import { guards, latest } from '../procedure/index.ts';
 import type { AbnormalConditionId } from './catalogue.ts';
-import type { Case } from './case.ts';
+import { layOutCase, type Case, type JudgedRun } from './case.ts';
 
 /** An abnormal condition of one run, planted or the job's own, as it was met. Indexes are of the run's facts. */
 export interface Condition {
@@ -19,6 +19,11 @@ export interface Condition {
   readonly refer: readonly ReferReason[];
   /** Causes it shares with other findings. */
   readonly causes: readonly string[];
+}
+
+/** The abnormal conditions a run met, for whoever asks how they showed and what they endangered. */
+export function conditionsMet(run: JudgedRun): readonly Condition[] {
+  return conditionsIn(layOutCase(run));
 }
 
 let kept: { readonly judged: Case; readonly conditions: readonly Condition[] } | null = null;

@@ -6,3 +6,4 @@ export { assess, type RunAssessment } from './assess.ts';
 export type { JudgedRun } from './case.ts';
 export { hundredths } from './charge.ts';
 export { GAS_KG_PER_MOL, AIR_KG_PER_MOL } from './ledger.ts';
+export { conditionsMet, type Condition } from './conditions.ts';

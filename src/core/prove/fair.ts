@@ -24,6 +24,15 @@ const fieldOf: Readonly<Record<ReferReason, string>> = {
   stopFails: 'job.kit',
   valvePassing: 'job.kit',
   gasInHole: 'job.site',
+  weldLeaks: 'job.workpiece',
+  threadWorn: 'job.workpiece',
+  teeSeized: 'job.workpiece.teeBreakNm',
+  strayVolts: 'job.site',
+  insertFound: 'job.system.service',
+  liquidInMain: 'job.system',
+  mainMoves: 'job.system.main',
+  kitUnfit: 'job.kit',
+  siteUnsafe: 'job.site',
   other: 'job.kit',
 };
 

@@ -1,4 +1,6 @@
 import type { Scenario } from '../scenario/index.ts';
+import { conditionsMet } from '../judge/index.ts';
+import { faultNotes, meetFaults } from './meetFaults.ts';
 import { explore } from './abstract/index.ts';
 import { finishableNotes, goodWorkNotes, holdPointNotes, limitNotes, weightNotes } from './fair.ts';
 import { allHands, resultOf, tryHand, type Tried } from './tryHands.ts';
@@ -26,18 +28,20 @@ export function prove(scenario: Scenario, goOn: GoOn = () => true, mostStates = 
     goOn: (states) => goOn('search', Math.min(1, states / USUAL_STATES)),
   });
   const { steady } = tried;
+  const faults = goOn('faults', 0) ? meetFaults(scenario, steady.run) : [];
   const notes: readonly Note[] = [
     ...finishableNotes(scenario, steady),
     ...searchNotes(explored),
     ...goodWorkNotes(steady),
     ...holdPointNotes(scenario, steady),
-    ...weightNotes(scenario, scenario.faults.length),
+    ...weightNotes(scenario, conditionsMet(steady.run).length),
     ...limitNotes(scenario, hands),
+    ...faultNotes(scenario, faults),
   ];
   return {
     finishable: hands.steady.verdict === 'pass',
     explored,
-    faults: [],
+    faults,
     noticing: null,
     hands,
     notes,

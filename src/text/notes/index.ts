@@ -35,8 +35,9 @@ export function wordNote(note: Note, said: NoteWords, name: (about: string) => s
 
 /** Names of findings, hold points, endings and reasons, where the catalogue has one. */
 function nameOf(about: string): string {
-  const { findings, holdPoints, endings, referReasons, headings } = words();
+  const { conditions, findings, holdPoints, endings, referReasons, headings } = words();
   const named: Readonly<Record<string, unknown>> = {
+    ...conditions,
     ...findings,
     ...holdPoints,
     ...endings,
