@@ -54,7 +54,10 @@ export interface Endangers {
   readonly work?: Felt;
 }
 
-/** Whether what was done from the fact at that index on was the right answer. */
+/**
+ * Whether what was done from the fact at that index on was the right answer. The story then ends with the fact with which
+ * the work it endangers began, where it did.
+ */
 export type Reaction = (story: Story, noticedAt: number) => boolean;
 
 /** Where a job already has the fault. */

@@ -24,9 +24,7 @@ export function mislabelled(id: FaultId, kind: KitKind, refer: readonly ReferRea
     foundIn: (job) => lying(job, kind),
     feltBy: anyFelt(inspected('sizeNotAsStamped'), sitsBadly),
     endangers: {
-      work: (f, { on }) =>
-        (f.fact === 'piece.placed' && f.piece === on) ||
-        (f.fact === 'done' && f.action.kind === 'rod.fit' && f.action.tip === on),
+      work: (f, { on }) => f.fact === 'piece.placed' && f.piece === on,
     },
     rightReaction: anyOf(notUsed, referred('kitUnfit', ...refer)),
     refer: ['kitUnfit', ...refer],

@@ -1,4 +1,12 @@
-import type { Action, ActionKind, CleanPlace, HoldPointId, ReferReason, SiteTask } from '../rig/index.ts';
+import type {
+  Action,
+  ActionKind,
+  CleanPlace,
+  HoldPointId,
+  KitKind,
+  ReferReason,
+  SiteTask,
+} from '../rig/index.ts';
 import type { Reaction, Story } from './fault.ts';
 
 /** Any of several right answers. */
@@ -38,29 +46,34 @@ export function held(...ids: readonly HoldPointId[]): Reaction {
 export const isolated: Reaction = ({ facts }) =>
   facts.some((f) => f.fact === 'ended' && f.ending.kind === 'isolated');
 
-/** The piece was wiped, set aside, taken off again, or never put to use once its flaw was known. */
+/** The piece was wiped, set aside or taken off again, or not put to use, before the work it endangers began. */
 export const notUsed: Reaction = (story, noticedAt) => {
   let inUse = usedBefore(story, noticedAt);
   for (let i = noticedAt; i < story.facts.length; i += 1) {
     const f = story.facts[i];
     if (f.fact === 'piece.cleaned' && f.piece === story.on) return true;
     if (f.fact === 'piece.rejected' && f.piece === story.on) return true;
-    inUse = after(inUse, f, story.on);
+    inUse = after(inUse, f, story);
   }
   return !inUse;
 };
 
 function usedBefore(story: Story, until: number): boolean {
   let inUse = false;
-  for (const f of story.facts.slice(0, until)) inUse = after(inUse, f, story.on);
+  for (const f of story.facts.slice(0, until)) inUse = after(inUse, f, story);
   return inUse;
 }
 
-function after(inUse: boolean, f: Story['facts'][number], on: string | null): boolean {
+function after(inUse: boolean, f: Story['facts'][number], { on, job }: Story): boolean {
   if (f.fact === 'piece.placed' && f.piece === on) return true;
   if (f.fact === 'piece.removed' && f.piece === on) return false;
-  const takenOut = f.fact === 'done' && (f.action.kind === 'rod.load' || f.action.kind === 'rod.fit');
-  if (takenOut && f.fact === 'done' && 'piece' in f.action && f.action.piece === null) return false;
-  if (takenOut && f.fact === 'done' && 'tip' in f.action && f.action.tip !== on) return false;
-  return inUse;
+  if (f.fact !== 'done') return inUse;
+  const kind = job.kit.find((entry) => entry.id === on)?.kind;
+  const takenOut =
+    (f.action.kind === 'rod.load' && f.action.piece === null && loads.includes(kind ?? 'saddle')) ||
+    (f.action.kind === 'rod.fit' && f.action.tip !== on && tips.includes(kind ?? 'saddle'));
+  return takenOut ? false : inUse;
 }
+
+const loads: readonly KitKind[] = ['boreStopper', 'keeperPlug', 'closingPlug'];
+const tips: readonly KitKind[] = ['socket', 'stopperHolder', 'magnet'];

@@ -48,29 +48,36 @@ function lookBack(judged: Case): readonly Condition[] {
       .filter((found) => !known.has(`${fault.id}@${found.on ?? ''}`))
       .map((found) => ({ fault, found, atS: 0, index: null })),
   );
-  return [...planted, ...own].map(({ fault, found, atS, index }) => met(judged, fault, found, atS, index));
+  return [...planted, ...own].flatMap(({ fault, found, atS, index }) =>
+    met(judged, fault, found, atS, index),
+  );
 }
 
-function met(judged: Case, fault: Fault, found: Found, struckAtS: number, index: number | null): Condition {
+function met(judged: Case, fault: Fault, found: Found, struckAtS: number, index: number | null): Condition[] {
   const { facts, limits, holds } = judged;
-  const held = (id: HoldPointId): boolean => holds.some((hold) => hold.id === id && hold.outcome === 'held');
+  const held = (id: HoldPointId): boolean =>
+    holds.some((hold) => hold.id === id && (hold.given || hold.outcome === 'held'));
   const story: Story = { facts, job: judged.job, ...found, struckAtS, limits, held };
   const fromStart = index === null || judged.scenario.faults[index].when.trigger === 'start';
   const from = fromStart ? 0 : indexAfter(judged, struckAtS);
   const noticedAt = firstAt(facts, from, (f, i) => fault.feltBy(f, story, i));
-  const endangeredAt = firstAt(facts, Math.max(from, judged.given.facts), (_f, i) =>
-    begins(judged, fault, story, i),
-  );
-  return {
-    id: fault.id,
-    endangeredAt,
-    noticedAt,
-    answered: noticedAt !== null && fault.rightReaction(story, noticedAt),
-    excused: fault.id === 'pressureAboveRating' && readWithinRating(judged, endangeredAt),
-    numbers: numbersOf(judged, fault),
-    refer: fault.refer,
-    causes: found.on === null ? fault.shares : [...fault.shares, `piece.${found.on}`],
-  };
+  const endangeredAt = firstAt(facts, from, (_f, i) => begins(judged, fault, story, i));
+  // what had been gone past before the trainee took over is not theirs to answer for
+  if (endangeredAt !== null && endangeredAt < judged.given.facts) return [];
+  // an answer counts that came before the work it should have stopped
+  const answering = endangeredAt === null ? story : { ...story, facts: facts.slice(0, endangeredAt + 1) };
+  return [
+    {
+      id: fault.id,
+      endangeredAt,
+      noticedAt,
+      answered: noticedAt !== null && fault.rightReaction(answering, noticedAt),
+      excused: fault.id === 'pressureAboveRating' && readWithinRating(judged, endangeredAt),
+      numbers: numbersOf(judged, fault),
+      refer: fault.refer,
+      causes: found.on === null ? fault.shares : [...fault.shares, `piece.${found.on}`],
+    },
+  ];
 }
 
 function begins(judged: Case, fault: Fault, story: Story, at: number): boolean {

@@ -16,10 +16,8 @@ export const farFeed: Fault = {
   foundIn: ({ system: { service } }) =>
     inJob(service.curbPassingCdAM2 > 0 && service.beyondCurbGaugePa > 0, service.curbPassingCdAM2),
   feltBy: sign('curbPassing'),
-  endangers: { holdPoints: ['H4'] },
-  rightReaction: (story, noticedAt) =>
-    referred('stopFails', 'wrongService')(story, noticedAt) ||
-    !story.facts.some((f) => f.fact === 'branch.cut'),
+  endangers: { holdPoints: ['H7'] },
+  rightReaction: referred('stopFails', 'wrongService'),
   refer: ['stopFails', 'wrongService'],
   shares: ['H4.noPuff', 'H4.manometer', 'H1.supply'],
   costs: 'gasLost',

@@ -14,4 +14,6 @@ export const hoseDrifts = troubleFault({
   refer: ['siteUnsafe', 'gasInHole'],
   answers: act('hose.lead'),
   costs: 'asPlanted',
+  // a hose is led before it can lie badly
+  triggers: ['time', 'action', 'condition'],
 });

@@ -9,8 +9,10 @@ export const hoseKinked = troubleFault({
   cause: 'handling',
   what: 'hoseKinked',
   severity: { low: 0.5, high: 1, usual: 0.97, unit: 'share' },
-  endangers: { holdPoints: ['H4', 'H9'] },
+  endangers: { holdPoints: ['H4', 'H9'], work: (f) => f.fact === 'piece.removed' },
   refer: ['stopFails'],
   worksLike: stopHiss((share) => share > 2),
   answers: act('hose.lead'),
+  // a hose is led before it can lie badly
+  triggers: ['time', 'action', 'condition'],
 });

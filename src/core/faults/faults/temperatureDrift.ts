@@ -12,6 +12,6 @@ export const temperatureDrift = troubleFault({
   endangers: { holdPoints: ['H2', 'H9'] },
   refer: ['proofFails'],
   worksLike: anyFelt(headMoved('fell'), headMoved('rose')),
-  answers: held('H2', 'H9'),
+  answers: held('H2'),
   costs: 'drift',
 });

@@ -15,13 +15,14 @@ export const abnormalRules: Rule = (judged) => [
 ];
 
 /**
- * Unnoticed where the work it endangers began before it showed; answered wrongly where it had shown and work went on.
+ * Unnoticed where the work it endangers began before it showed; answered wrongly where it had shown and work went on, to
+ * the end or until somebody was hurt.
  * A crew that stopped before is not blamed for what it then left undone.
  */
 function conditions(judged: Case): readonly Draft[] {
   const present = conditionsIn(judged);
   const share = defaultWeights.abnormal / present.length;
-  const finished = endingOf(judged) === 'complete';
+  const finished = ['complete', 'hurt'].includes(endingOf(judged));
   return present.flatMap((condition): Draft[] => {
     const { id, endangeredAt, noticedAt } = condition;
     const atS = judged.facts[endangeredAt ?? judged.facts.length - 1]?.atS ?? judged.run.clockS;
