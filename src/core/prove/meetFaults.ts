@@ -5,32 +5,32 @@ import type { Scenario } from '../scenario/index.ts';
 import type { FaultResult, Note } from './types.ts';
 
 /**
- * Of every planted fault: whether a crew that does what is asked has it before its eyes, ears or gauges before the work
- * it endangers, and what a crew that never looks is caught by. The second is the sound job's work played on regardless.
+ * Of every planted fault, by itself: whether a crew that does what is asked has it before its eyes, ears or gauges before
+ * the work it endangers, and what a crew that never looks is caught by: the sound job's work played on regardless.
  */
-export function meetFaults(scenario: Scenario, steadily: RunState): readonly FaultResult[] {
+export function meetFaults(scenario: Scenario): readonly FaultResult[] {
   if (scenario.faults.length === 0) return [];
-  const met = conditionsMet(steadily);
-  const blind = assess(playOn(scenario, drive({ ...scenario, faults: [] }, steady).entries));
-  const failed = blind.holdPoints
-    .filter((h) => h.outcome === 'missed' || h.outcome === 'false')
-    .map((h) => h.id);
-  return scenario.faults.map(({ fault }) => {
-    const condition = met.find((one) => one.id === fault);
-    const named = blind.findings.filter(
-      (finding) => finding.items.includes(fault) && (finding.points > 0 || finding.critical),
+  const sound = drive({ ...scenario, faults: [] }, steady).entries;
+  return scenario.faults.map((planted) => {
+    const alone = { ...scenario, faults: [planted] };
+    const blind = assess(playOn(alone, sound));
+    const failed = blind.holdPoints.filter((h) => h.outcome === 'missed' || h.outcome === 'false');
+    const charged = blind.findings.filter(
+      (finding) => finding.critical || (finding.points > 0 && finding.items.includes(planted.fault)),
     );
-    const critical = blind.findings.filter((finding) => finding.critical);
-    const caughtBy = [...named, ...critical].map((finding) => finding.id);
+    const caughtBy = [...charged.map((finding) => finding.id), ...failed.map((hold) => hold.id)];
     return {
-      id: fault,
-      felt:
-        condition !== undefined &&
-        condition.noticedAt !== null &&
-        (condition.endangeredAt === null || condition.noticedAt <= condition.endangeredAt),
-      caughtBy: [...new Set<string>([...caughtBy, ...failed])],
+      id: planted.fault,
+      felt: isFelt(alone, planted.fault),
+      caughtBy: [...new Set<string>(caughtBy)],
     };
   });
+}
+
+function isFelt(alone: Scenario, fault: string): boolean {
+  const condition = conditionsMet(drive(alone, steady).run).find((one) => one.id === fault);
+  if (condition === undefined || condition.noticedAt === null) return false;
+  return condition.endangeredAt === null || condition.noticedAt <= condition.endangeredAt;
 }
 
 /** Plays entries open loop, each as long after the one before as it was; what the hand can no longer do is left out. */
@@ -48,14 +48,11 @@ function playOn(scenario: Scenario, entries: readonly RecordEntry[]): RunState {
   return run.rig.ending === null ? advance(run, run.busyUntilS) : run;
 }
 
-export function faultNotes(scenario: Scenario, results: readonly FaultResult[]): readonly Note[] {
+export function faultNotes(results: readonly FaultResult[]): readonly Note[] {
   return results.flatMap(({ id, felt, caughtBy }, i): Note[] => {
-    const field = `faults.${i}`;
-    const note = { field, numbers: {}, about: id, grave: false } as const;
-    // struck only later than a crew that stops where it should: nothing to be felt yet
-    const hidden = !felt && scenario.intendedEnding === 'complete';
+    const note = { field: `faults.${i}`, numbers: {}, about: id, grave: false } as const;
     return [
-      ...(hidden ? [{ ...note, id: 'faultHidden' as const }] : []),
+      ...(!felt ? [{ ...note, id: 'faultHidden' as const }] : []),
       ...(caughtBy.length === 0 ? [{ ...note, id: 'faultUncaught' as const }] : []),
     ];
   });

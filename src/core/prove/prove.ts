@@ -28,7 +28,7 @@ export function prove(scenario: Scenario, goOn: GoOn = () => true, mostStates = 
     goOn: (states) => goOn('search', Math.min(1, states / USUAL_STATES)),
   });
   const { steady } = tried;
-  const faults = goOn('faults', 0) ? meetFaults(scenario, steady.run) : [];
+  const faults = goOn('faults', 0) ? meetFaults(scenario) : [];
   const notes: readonly Note[] = [
     ...finishableNotes(scenario, steady),
     ...searchNotes(explored),
@@ -36,7 +36,7 @@ export function prove(scenario: Scenario, goOn: GoOn = () => true, mostStates = 
     ...holdPointNotes(scenario, steady),
     ...weightNotes(scenario, conditionsMet(steady.run).length),
     ...limitNotes(scenario, hands),
-    ...faultNotes(scenario, faults),
+    ...faultNotes(faults),
   ];
   return {
     finishable: hands.steady.verdict === 'pass',
