@@ -11,3 +11,4 @@ export { english } from './messages/en/index.ts';
 export { capital, listed } from './sentence.ts';
 export * from './review/index.ts';
 export * from './notes/index.ts';
+export * from './report/index.ts';

@@ -8,19 +8,19 @@ export const spanish: Words = {
       means: 'Hecha por otro motor: se muestra con lo que dice de sí misma y no se juzga de nuevo.',
     },
     altered: { word: 'alterada', means: 'No está como se selló: rechazada como prueba.' },
-    damaged: { word: 'dañada', means: 'No se puede leer en ella ninguna ejecución: rechazada.' },
+    damaged: { word: 'dañada', means: 'No se puede leer en ella ninguna práctica: rechazada.' },
   },
   bad: {
-    tooLarge: 'el archivo es mayor que cualquier ejecución',
+    tooLarge: 'el archivo es mayor que cualquier práctica',
     notUtf8: 'los bytes no son texto',
-    tooDeep: 'el texto está anidado más hondo que cualquier ejecución',
+    tooDeep: 'el texto está anidado más hondo que cualquier práctica',
     notJson: 'el texto deja de ser JSON',
     notCanonical: 'el texto no está escrito como se selló',
-    notARun: 'el documento no es una ejecución',
+    notARun: 'el documento no es una práctica',
     badEntry: 'la entrada no es ninguna que una mano pueda hacer',
     chainBroken: 'la cadena de resúmenes se rompe',
     impossible: 'la acción no es posible ahí',
-    otherEnd: 'al repetirla, la ejecución acaba de otro modo que el sellado',
+    otherEnd: 'al repetirla, la práctica acaba de otro modo que el sellado',
   },
   place: {
     entry: 'acción {n}',
@@ -39,7 +39,7 @@ export const spanish: Words = {
   decision: {
     demonstrated: 'demostrado en simulación',
     notYet: 'aún no demostrado',
-    notAccepted: 'ejecución no aceptada como prueba',
+    notAccepted: 'práctica no aceptada como prueba',
   },
   ebel: {
     veryGood: 'muy buena',

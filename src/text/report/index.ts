@@ -1,0 +1,1 @@
+export { report, type ReportInput, type ReportOptions } from './report.ts';
