@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { isMainThread } from 'node:worker_threads';
-import { judgeInThread } from './cli/judgeMany.ts';
 import { runCommand } from './cli/program.ts';
+import { workInThread } from './cli/threads.ts';
 
 // The same file serves as the command and as its worker threads.
 if (isMainThread) {
@@ -10,4 +10,4 @@ if (isMainThread) {
     err: (text) => process.stderr.write(`${text}\n`),
     workerFile: fileURLToPath(import.meta.url),
   });
-} else judgeInThread();
+} else workInThread();

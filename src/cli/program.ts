@@ -1,7 +1,8 @@
 import { Command, CommanderError } from 'commander';
 import { checkLaws } from '../core/physics/index.ts';
+import { decisionJsonSchema } from '../core/review/index.ts';
 import { recordJsonSchema } from '../core/run/index.ts';
-import { parseScenario, scenarioJsonSchema, setJsonSchema } from '../core/scenario/index.ts';
+import { parseScenario, scenarioJsonSchema, setJsonSchema, type Scenario } from '../core/scenario/index.ts';
 import { say } from '../text/index.ts';
 import exerciseFile from '../../scenarios/abandon-1in-tee-on-4in-main/scenario.json';
 import { bench, BENCH_SIZE, wordBench } from './bench/index.ts';
@@ -9,11 +10,12 @@ import { driveScenario, handNames } from './driveScenario.ts';
 import { driveSet, setIn, wordSet } from './driveSet.ts';
 import { makeDrill } from './makeDrill.ts';
 import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
-import { isGood } from './judgeFile.ts';
-import { judgeMany } from './judgeMany.ts';
+import { isGood, type JudgedFile } from './judgeFile.ts';
 import { addProve } from './proveScenario.ts';
 import { listRuns, readFile, readScenario } from './readInput.ts';
+import { addReview } from './review/index.ts';
 import { sensitivity, wordSensitivity } from './sensitivity.ts';
+import { workOnFiles } from './threads.ts';
 import { wordAssessment, wordFile, wordLaw } from './wordResult.ts';
 
 /** Runs one command line; the code to exit with. Never throws for what a user typed or handed in. */
@@ -39,6 +41,7 @@ export async function runCommand(args: readonly string[], io: CommandIo): Promis
   addSchema(program, io);
   addBench(program, io);
   addSensitivity(program, io);
+  addReview(program, io, shippedExercise, ends);
   try {
     await program.parseAsync(args, { from: 'user' });
     return code;
@@ -119,7 +122,11 @@ function addJudge(
     .option('--json', 'one JSON document on standard output')
     .action(async (places: string[], options: { json?: boolean }) => {
       const files = listRuns(places);
-      const runs = await judgeMany(files, io.workerFile, (done) => {
+      const runs = Array.from<JudgedFile>({ length: files.length });
+      let done = 0;
+      await workOnFiles({ kind: 'judge' }, files, io.workerFile, (judged, index) => {
+        runs[index] = judged;
+        done += 1;
         if (done === files.length || done % 50 === 0) io.err(`Judged ${done} of ${files.length} …`);
       });
       io.out(options.json ? JSON.stringify({ runs }) : runs.map(wordFile).join('\n'));
@@ -169,6 +176,7 @@ const schemas: Readonly<Record<string, () => object>> = {
   scenario: scenarioJsonSchema,
   run: recordJsonSchema,
   set: setJsonSchema,
+  decision: decisionJsonSchema,
 };
 
 function addBench(program: Command, io: CommandIo): void {
@@ -189,11 +197,15 @@ function addBench(program: Command, io: CommandIo): void {
         openings: countOf(options.openings),
         patience: countOf(options.patience),
       };
-      const parsed = parseScenario(exerciseFile);
-      if ('problems' in parsed) throw new Unusable('The shipped exercise cannot be read.');
-      const report = bench(parsed.scenario, size, io.err);
+      const report = bench(shippedExercise(), size, io.err);
       io.out(options.json ? JSON.stringify(report) : wordBench(report));
     });
+}
+
+function shippedExercise(): Scenario {
+  const parsed = parseScenario(exerciseFile);
+  if ('problems' in parsed) throw new Unusable('The shipped exercise cannot be read.');
+  return parsed.scenario;
 }
 
 function addSensitivity(program: Command, io: CommandIo): void {

@@ -19,6 +19,7 @@ const checkSources = [
   'src/core/units',
   'src/core/catalogue',
   'src/core/physics',
+  'src/core/review/group',
   'src/cli/bench',
   'tests/published',
   'tests/physics/vessels.ts',

@@ -34,6 +34,9 @@ export interface JudgementChange {
   readonly byCutScore: boolean;
 }
 
+/** Not believed; the changed exercise is other work than what was done; or the headings no longer sum to 100. */
+export type RefusedBecause = 'notBelieved' | 'otherWork' | 'weights';
+
 export type Rejudged =
   | {
       readonly reassessed: Reassessed;
@@ -43,19 +46,23 @@ export type Rejudged =
     }
   | {
       readonly reassessed: Reassessed;
-      /** Not believed, or the changed exercise is other work than what was done. */
-      readonly refused: 'notBelieved' | 'otherWork';
+      readonly refused: RefusedBecause;
     };
 
-/** The exercise as it would be judged after a change, or null where the change is of other work. Pure. */
-export function changedScenario(scenario: Scenario, change: JudgingChange): Scenario | null {
+/** The exercise as it would be judged after a change, or why it cannot be. Pure. */
+export function changedScenario(
+  scenario: Scenario,
+  change: JudgingChange,
+): Scenario | Exclude<RefusedBecause, 'notBelieved'> {
   let next = scenario;
   if (change.scenario) {
-    if (workOf(change.scenario) !== workOf(scenario)) return null;
+    if (workOf(change.scenario) !== workOf(scenario)) return 'otherWork';
     const taken = judgedBy.map((name) => [name, change.scenario?.[name]] as const);
     next = { ...next, ...Object.fromEntries(taken) };
   }
   if (change.weights) next = { ...next, weights: { ...next.weights, ...change.weights } };
+  const sum = headings.reduce((total, id) => total + next.weights[id], 0);
+  if (Math.abs(sum - 100) > 1e-9) return 'weights';
   return change.cutScore === undefined ? next : { ...next, cutScore: change.cutScore };
 }
 
@@ -76,7 +83,7 @@ export function rejudge(bytes: Uint8Array | string, change: JudgingChange): Reju
   if (reassessed.integrity !== 'same' || end === null || before === null)
     return { reassessed, refused: 'notBelieved' };
   const scenario = changedScenario(end.scenario, change);
-  if (scenario === null) return { reassessed, refused: 'otherWork' };
+  if (typeof scenario === 'string') return { reassessed, refused: scenario };
   const after = { ...assess({ ...end, scenario }), digest: before.digest, engine: ENGINE };
   return { reassessed, after, change: compareJudgements(before, after) };
 }

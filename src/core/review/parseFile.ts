@@ -6,7 +6,7 @@ import {
   type RunRecord,
 } from '../run/index.ts';
 import type { BadPlace, BadPlaceWhy } from './badPlace.ts';
-import { firstNotJson } from './firstNotJson.ts';
+import { scanJson } from './scanJson.ts';
 import { salvage, type Survived } from './salvage.ts';
 
 export type ParsedFile =
@@ -54,8 +54,8 @@ function damageOf(bytes: Uint8Array, says: string): BadPlace {
   const notUtf8 = firstDifference(bytes, again);
   if (notUtf8 !== null) return at('notUtf8', notUtf8);
   const bytesBefore = (index: number): number => new TextEncoder().encode(text.slice(0, index)).length;
-  const notJson = firstNotJson(text);
-  if (notJson !== null) return { ...at('notJson', bytesBefore(notJson.index)), where: notJson.where };
+  const scanned = scanJson(text);
+  if (scanned !== null) return { ...at(scanned.why, bytesBefore(scanned.index)), where: scanned.where };
   const due = new TextEncoder().encode(canonicalText(JSON.parse(text)));
   const notCanonical = firstDifference(bytes, due);
   if (notCanonical !== null) return at('notCanonical', notCanonical);

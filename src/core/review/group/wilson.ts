@@ -17,6 +17,9 @@ export function wilson(count: number, of: number, z = Z95): Interval {
   const middle = share + z2 / (2 * of);
   const spread = z * Math.sqrt((share * (1 - share)) / of + z2 / (4 * of * of));
   const scale = 1 + z2 / of;
-  // Rounding must not push an end past what a share can be.
-  return { low: Math.max(0, (middle - spread) / scale), high: Math.min(1, (middle + spread) / scale) };
+  // Rounding must not push an end past the share itself, nor past what a share can be.
+  return {
+    low: Math.max(0, Math.min(share, (middle - spread) / scale)),
+    high: Math.min(1, Math.max(share, (middle + spread) / scale)),
+  };
 }

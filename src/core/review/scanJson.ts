@@ -8,10 +8,21 @@ const word = /true|false|null/y;
 /** As far as a string can be followed before it goes wrong. */
 const begunString = /"(?:[ !#-[\]-\u{10ffff}]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*/uy;
 
-/** First place at which a text stops being JSON (RFC 8259): its index, and which member it is in; null where it is. */
-export function firstNotJson(text: string): { readonly index: number; readonly where: string } | null {
+/** Where a text first is not as it should be: its index, and the member it is in. */
+export interface Scanned {
+  readonly why: 'notJson' | 'notCanonical';
+  readonly index: number;
+  readonly where: string;
+}
+
+/**
+ * First place at which a text stops being JSON (RFC 8259), or at which names are not in the order of canonical JSON
+ * (RFC 8785); null where neither shows. A bracket that is missing shows only at the end; names out of order tell sooner.
+ */
+export function scanJson(text: string): Scanned | null {
   let at = 0;
-  let bad: { index: number; where: string } | null = null;
+  let bad = null as Pick<Scanned, 'index' | 'where'> | null;
+  let disorder = null as Pick<Scanned, 'index' | 'where'> | null;
   const refuse = (where: string, index = at): false => {
     bad ??= { index, where };
     return false;
@@ -37,13 +48,17 @@ export function firstNotJson(text: string): { readonly index: number; readonly w
       at += 1;
       return true;
     }
+    let before = '';
     for (let i = 0; ; i += 1) {
       take(space);
+      const index = at;
       let inner = `${where}[${i}]`;
       if (close === '}') {
         const name = key(where);
         if (name === null) return false;
         inner = where === '' ? name : `${where}.${name}`;
+        if (i > 0 && name <= before) disorder ??= { index, where: inner };
+        before = name;
         take(space);
         if (text[at] !== ':') return refuse(inner);
         at += 1;
@@ -65,7 +80,9 @@ export function firstNotJson(text: string): { readonly index: number; readonly w
     if (text[at] === '"') return key(where) !== null;
     return take(word) !== null || take(number) !== null || refuse(where);
   };
-  if (!value('', 0)) return bad;
+  const whole = value('', 0);
   take(space);
-  return at === text.length ? null : { index: at, where: '' };
+  if (whole && at < text.length) refuse('');
+  if (bad !== null) return { why: 'notJson', ...(disorder ?? bad) };
+  return disorder === null ? null : { why: 'notCanonical', ...disorder };
 }

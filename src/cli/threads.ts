@@ -1,0 +1,69 @@
+import { availableParallelism } from 'node:os';
+import { parentPort, Worker, workerData } from 'node:worker_threads';
+import type { JudgingChange } from '../core/review/index.ts';
+import { judgeFile, type JudgedFile } from './judgeFile.ts';
+import { rejudgeFile, type RejudgedFile } from './review/rejudgeFile.ts';
+
+/** What is done with each file. */
+export type Work = { readonly kind: 'judge' } | { readonly kind: 'rejudge'; readonly change: JudgingChange };
+type Done<W extends Work> = W['kind'] extends 'judge' ? JudgedFile : RejudgedFile;
+
+/** Files that one thread judges sooner than another thread starts. */
+const WORTH_A_THREAD = 12;
+
+interface Asked {
+  readonly index: number;
+  readonly file: string;
+}
+
+/**
+ * Works on files, on all cores where there are many; a thread is given its next file when it has done the last, so
+ * that nothing piles up. `take` hears each result as it comes, in no order.
+ */
+export async function workOnFiles<W extends Work>(
+  work: W,
+  files: readonly string[],
+  workerFile: string | null,
+  take: (done: Done<W>, index: number) => void,
+): Promise<void> {
+  const threads = Math.min(availableParallelism(), Math.floor(files.length / WORTH_A_THREAD));
+  if (workerFile === null || threads < 2) {
+    files.forEach((file, i) => take(workOn(work, file) as Done<W>, i));
+    return;
+  }
+  let next = 0;
+  const ask = (): Asked | null => (next < files.length ? { index: next, file: files[next++] } : null);
+  await Promise.all(Array.from({ length: threads }, () => runThread(workerFile, work, ask, take)));
+}
+
+function runThread<W extends Work>(
+  workerFile: string,
+  work: W,
+  ask: () => Asked | null,
+  take: (done: Done<W>, index: number) => void,
+): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(workerFile, { workerData: work });
+    const give = (): void => worker.postMessage(ask());
+    worker.on('message', ({ index, done }: { index: number; done: Done<W> }) => {
+      take(done, index);
+      give();
+    });
+    worker.on('error', reject);
+    worker.on('exit', () => resolve());
+    give();
+  });
+}
+
+/** What a worker thread does: works on one file after the other until it is given none. */
+export function workInThread(): void {
+  const work = workerData as Work;
+  parentPort?.on('message', (asked: Asked | null) => {
+    if (asked === null) parentPort?.close();
+    else parentPort?.postMessage({ index: asked.index, done: workOn(work, asked.file) });
+  });
+}
+
+function workOn(work: Work, file: string): JudgedFile | RejudgedFile {
+  return work.kind === 'judge' ? judgeFile(file) : rejudgeFile(file, work.change);
+}
