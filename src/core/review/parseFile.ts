@@ -52,7 +52,7 @@ function damageOf(bytes: Uint8Array, says: string): BadPlace {
   const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
   const again = new TextEncoder().encode(text);
   const notUtf8 = firstDifference(bytes, again);
-  if (notUtf8 !== null) return at('notUtf8', notUtf8);
+  if (notUtf8 !== null) return at('notUtf8', beginOfMark(again, notUtf8));
   const bytesBefore = (index: number): number => new TextEncoder().encode(text.slice(0, index)).length;
   const scanned = scanJson(text);
   if (scanned !== null) return { ...at(scanned.why, bytesBefore(scanned.index)), where: scanned.where };
@@ -60,6 +60,13 @@ function damageOf(bytes: Uint8Array, says: string): BadPlace {
   const notCanonical = firstDifference(bytes, due);
   if (notCanonical !== null) return at('notCanonical', notCanonical);
   return { why: 'notARun', where: '', entry: null, byte: null, says };
+}
+
+/** A byte that is no text may begin like the mark that stands for it: where that mark begins. */
+function beginOfMark(decoded: Uint8Array, differsAt: number): number {
+  const mark = [0xef, 0xbf, 0xbd];
+  const back = [2, 1].find((k) => mark.every((byte, i) => decoded[differsAt - k + i] === byte));
+  return differsAt - (back ?? 0);
 }
 
 function firstDifference(a: Uint8Array, b: Uint8Array): number | null {
