@@ -117,6 +117,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   let shownDots = 0;
   let lastFrameMs = 0;
   let pending = 0;
+  let afterPaint: ReturnType<typeof setTimeout> | undefined;
   let lastS = 0;
   let clockS = 0;
   let size = { width: 1, height: 1, covered: 0 };
@@ -207,8 +208,13 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     askForFrame();
   }
 
+  /** Where drawing is slow, what was pressed answers first and the picture follows. */
+  const drawAfterPaint = () => {
+    afterPaint = setTimeout(() => draw(performance.now()));
+  };
+
   function askForFrame(): void {
-    if (pending === 0) pending = requestAnimationFrame(draw);
+    if (pending === 0) pending = requestAnimationFrame(tier === 'plain' ? drawAfterPaint : draw);
   }
 
   const place = (clientX: number, clientY: number): Picked | null => {
@@ -357,6 +363,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     }),
     dispose: () => {
       cancelAnimationFrame(pending);
+      clearTimeout(afterPaint);
       canvas.removeEventListener('webglcontextlost', lose);
       canvas.removeEventListener('webglcontextrestored', regain);
       stopListening();

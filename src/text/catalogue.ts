@@ -129,5 +129,7 @@ export interface Catalogue {
   readonly conditions: Readonly<Record<AbnormalConditionId, string>>;
   /** What is amiss beyond the pieces, as a crew finds it. */
   readonly troubles: Readonly<Record<TroubleKind, string>>;
+  /** What is wrong with a document, from how the core says it. */
+  readonly problem: (says: string) => string;
   readonly plain: Readonly<Record<string, string>>;
 }

@@ -3,6 +3,8 @@ import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type App, openApp } from './harness.ts';
 import { personAt } from './person.ts';
+import { inEnglish } from './tongue.ts';
+import { choose } from './whole-job.ts';
 
 /** WCAG 2.2 A and AA by axe-core, an independent judge; it finds what a machine can find and no more. */
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -32,10 +34,11 @@ const spillsSideways = (app: App): Promise<boolean> =>
 
 const widths = [390, 820, 1280, 1920] as const;
 
-describe.each(['light', 'dark'] as const)('the pages in the %s theme', (theme) => {
+describe.each(['light', 'dark', 'contrast'] as const)('the pages in the %s theme', (theme) => {
   let app: App;
   beforeAll(async () => {
     app = await openApp('#/', { darkTheme: theme === 'dark' });
+    if (theme === 'contrast') await choose(app, inEnglish, 'Theme', 'contrast');
   });
   afterAll(() => app.close());
 
@@ -96,6 +99,37 @@ describe.each(['light', 'dark'] as const)('the pages in the %s theme', (theme) =
       expect(await spillsSideways(app), `at ${width}`).toBe(false);
       await app.screenshot(`debrief-${theme}-${width}`);
     }
+  });
+
+  it('give the watching and the page of all parts no violation at any width', async () => {
+    await app.goTo('#/watch/abandon-1in-tee-on-4in-main');
+    await app.pressByKey('button', 'Action after');
+    for (const width of widths) {
+      await app.page.setViewport({ width, height: 900 });
+      expect(await violations(app), `at ${width}`).toEqual([]);
+      expect(await spillsSideways(app), `at ${width}`).toBe(false);
+      await app.screenshot(`watch-${theme}-${width}`);
+    }
+    await app.goTo('#/parts');
+    await app.find('heading', 'All parts in all themes');
+    for (const width of widths) {
+      await app.page.setViewport({ width, height: 900 });
+      expect(await violations(app), `at ${width}`).toEqual([]);
+      expect(await spillsSideways(app), `at ${width}`).toBe(false);
+      await app.screenshot(`parts-${theme}-${width}`);
+    }
+  });
+
+  it('give the assessment no violation, and the debrief that follows none at any width', async () => {
+    await app.goTo('#/practice/abandon-1in-tee-on-6in-main');
+    await app.pressByKey('button', 'Begin the assessment');
+    await app.pressByKey('button', 'Pause');
+    expect(await violations(app)).toEqual([]);
+    await app.screenshot(`assessment-${theme}`);
+    await app.pressByKey('button', 'Hand in as it stands');
+    expect(await violations(app)).toEqual([]);
+    await app.pressByKey('button', 'Hand it in');
+    await app.find('link', 'Go to the debrief');
   });
 });
 

@@ -7,6 +7,7 @@ import {
   type Performance,
   type Sample,
 } from '../../session/index.ts';
+import { words } from '../../text/index.ts';
 import { openStore, type KeptRun, type Store } from '../../store/index.ts';
 
 /** A finished run, judged anew and performed again. */
@@ -30,7 +31,8 @@ export async function openRecord(runId: string): Promise<Reviewed | null> {
   const [kept, text] = await Promise.all([store.findRun(runId), store.findRecord(runId)]);
   if (kept === undefined || text === undefined) return null;
   const parsed = parseRecord(text);
-  if (parsed.state === 'unusable') throw new Error(`${parsed.problem.where} ${parsed.problem.says}`);
+  if (parsed.state === 'unusable')
+    throw new Error(`${parsed.problem.where} ${words().problem(parsed.problem.says)}`);
   const { record } = parsed;
   const performance = performAgain(record.scenario, record.entries, record.endS);
   return {

@@ -1,6 +1,7 @@
 import { parseRecord } from '../../core/run/index.ts';
 import { judge } from '../../core/judge/index.ts';
 import type { KeptRun, Store } from '../../store/index.ts';
+import { fetchWords, spoken, words } from '../../text/index.ts';
 
 /**
  * Opens a run file that was made here or elsewhere, judges it anew and keeps it.
@@ -11,7 +12,9 @@ export async function takeInFile(store: Store, file: Blob): Promise<{ run: KeptR
   const parsed = parseRecord(text);
   if (parsed.state === 'unusable') {
     const { where, says } = parsed.problem;
-    return { why: where === '' ? says : `${where}: ${says}` };
+    await fetchWords(spoken());
+    const said = words().problem(says);
+    return { why: where === '' ? said : `${where}: ${said}` };
   }
   const { record } = parsed;
   const { verdict, score } = judge(record.scenario, record);

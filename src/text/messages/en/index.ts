@@ -48,6 +48,7 @@ export const english = {
   outcomes,
   pieces,
   plain,
+  problem: (says) => says,
   recordFields,
   referReasons,
   safeStates,

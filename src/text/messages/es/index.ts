@@ -1,3 +1,4 @@
+import { problem } from './problems.ts';
 import { troubles } from './troubles.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { actions } from './actions.ts';
@@ -49,6 +50,7 @@ export const spanish: Catalogue = {
   outcomes,
   pieces,
   plain,
+  problem,
   recordFields,
   referReasons,
   safeStates,
