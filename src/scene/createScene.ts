@@ -4,6 +4,7 @@ import { Turntable } from './draw/camera.ts';
 import { Chains } from './draw/chains.ts';
 import { Details } from './draw/details.ts';
 import { Dots } from './draw/dots.ts';
+import { framesOf } from './draw/frames.ts';
 import { GasBodies } from './draw/gas.ts';
 import { listen, targetOf } from './draw/gestures.ts';
 import { Ground } from './draw/ground.ts';
@@ -116,8 +117,6 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   let measured = 0;
   let shownDots = 0;
   let lastFrameMs = 0;
-  let pending = 0;
-  let afterPaint: ReturnType<typeof setTimeout> | undefined;
   let lastS = 0;
   let clockS = 0;
   let size = { width: 1, height: 1, covered: 0 };
@@ -163,7 +162,6 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     view !== null && (view.flows.length > 0 || view.fluid.some((f) => f.gasMolPerS > 0));
 
   const draw = (nowMs: number) => {
-    pending = 0;
     const nowS = nowMs / 1000;
     const passedS = Math.min(0.1, Math.max(0, nowS - lastS));
     lastS = nowS;
@@ -190,6 +188,8 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     if (moving || (flowing && !still)) askForFrame();
   };
 
+  const asked = framesOf((nowMs) => draw(nowMs));
+
   /** The first frame compiles; the second is timed to its end. */
   const measure = (before: number) => {
     renderer.getContext().readPixels(0, 0, 1, 1, 0x1908, 0x1401, new Uint8Array(4));
@@ -208,13 +208,8 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     askForFrame();
   }
 
-  /** Where drawing is slow, what was pressed answers first and the picture follows. */
-  const drawAfterPaint = () => {
-    afterPaint = setTimeout(() => draw(performance.now()));
-  };
-
   function askForFrame(): void {
-    if (pending === 0) pending = requestAnimationFrame(tier === 'plain' ? drawAfterPaint : draw);
+    asked.ask(tier === 'plain');
   }
 
   const place = (clientX: number, clientY: number): Picked | null => {
@@ -362,8 +357,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       dots: shownDots,
     }),
     dispose: () => {
-      cancelAnimationFrame(pending);
-      clearTimeout(afterPaint);
+      asked.stop();
       canvas.removeEventListener('webglcontextlost', lose);
       canvas.removeEventListener('webglcontextrestored', regain);
       stopListening();
