@@ -1,4 +1,5 @@
 import type { Draft, Rule } from '../case.ts';
+import { conditionsIn } from '../conditions.ts';
 import { AIR_KG_PER_MOL, GAS_KG_PER_MOL } from '../ledger.ts';
 
 /** Gas the rig's own parts bring into the hole at zero gauge when taken off, kg: about twice the 6 g of 76 mm parts. */
@@ -44,7 +45,13 @@ const puff: Rule = ({ run }) => {
   return [{ id: 'largePuff', atS: run.clockS, points: 3, numbers: { puffKg, limitKg: PUFF_KG }, ...effect }];
 };
 
-const alarms: Rule = ({ run, facts, job }) => {
+/** Gas of another leak near by is none of the crew's letting go. */
+const fromElsewhere = (judged: Parameters<Rule>[0]): boolean =>
+  conditionsIn(judged).some((condition) => condition.id === 'otherLeak');
+
+const alarms: Rule = (judged) => {
+  const { run, facts, job } = judged;
+  if (fromElsewhere(judged)) return [];
   const { peakLelShare, overAlarmS } = run.air;
   const [low, high] = job.site.alarms;
   if (peakLelShare < low) return [];

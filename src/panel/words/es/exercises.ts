@@ -42,6 +42,29 @@ const briefs: Readonly<Record<string, string>> = {
     'La segunda cámara está probada. Todo a mano; luego la te se desenrosca a través del equipo y el tapón de cierre entra detrás. Entre el último hilo de la te y el sello del tapón hay una sola pared y no hay vuelta atrás: siga hasta que esté cerrado.',
   'drill-hand-back':
     'El manguito está cerrado y el equipo fuera. Pruebe lo que queda en el suelo, despeje el aire, deje todo como estaba y escriba lo que de verdad se leyó: la cuadrilla anterior dejó sus cifras. Firme, cubra y entregue.',
+  'fault-sizes':
+    'Desaparece una fila de garajes y con ella su acometida. El tablero se llenó desde dos almacenes; cada tamaño va grabado.',
+  'fault-faces':
+    'La te alimentaba un horno de ladrillos y ha visto cuarenta inviernos húmedos. Hoy se abandona, en la tubería grande de poca presión.',
+  'fault-kit':
+    'Tres casitas junto a la presa no comparten más que el camino. La primera acometida se retira. Las piezas volvieron anoche de otra cuadrilla.',
+  'fault-workpiece':
+    'La curtiduría cerró hace mucho; su acometida sigue viva hasta la acera. El manguito parece tan bueno como cualquiera del patio.',
+  'fault-system':
+    'Una caseta de señales de la vieja línea tuvo calefactor. La etiqueta se escribió en verano.',
+  'fault-site':
+    'Se rehace la escalera de la cantera y antes se retira la acometida de debajo. Un generador zumba tras la valla.',
+  'fault-several-first': 'La imprenta se muda y se lleva sus prensas. La acometida nos la deja.',
+  'fault-several-second': 'El transbordador dejó de navegar y su sala de espera se cierra para siempre.',
+  'fault-several-third':
+    'El secadero de lúpulo es ahora un granero. Su acometida se descubre donde sale de una tubería pequeña con buena presión.',
+  'fault-several-fourth':
+    'El muelle del velero está seco y su sótano ya no se inunda. La tubería de debajo se tendió a mano.',
+  'fault-early-first':
+    'La casa del pozo tiene ahora su propia caldera. La tubería pasa junto a ella por suelo mojado.',
+  'fault-early-second': 'El invernadero se calienta ahora de otro sitio. La zanja se abrió al amanecer.',
+  'fault-early-third':
+    'La caseta del peaje se fue con el peaje. Su farol cuelga de la tubería grande, que es baja, según dicen todos.',
 };
 
 /** Lines that every order has, with their figures left as they stand. */
@@ -49,6 +72,10 @@ const lines: readonly (readonly [RegExp, string])[] = [
   [
     /^Abandon an? (\S+)-inch service tee on a live (\S+)-inch main(?:, (\d+) ft of service)?$/,
     'Abandonar una te de servicio de $1 in en una tubería principal de $2 in con gas',
+  ],
+  [
+    /^Abandon an? (\S+)-inch service tee on a live (\S+)-inch main, bay (\d+)$/,
+    'Abandonar una te de servicio de $1 in en una tubería principal de $2 in con gas, zona $3',
   ],
   [
     /^Drill: prove a chamber over a (\S+)-inch tee$/,
