@@ -1,3 +1,4 @@
+import { availableParallelism, loadavg } from 'node:os';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type App, openApp } from './harness.ts';
 import { personAt } from './person.ts';
@@ -8,10 +9,17 @@ import { personAt } from './person.ts';
  * interactions, so the worst of them counts.
  */
 const budgetMs = 200;
+/**
+ * Drawing by the processor waits for the processor: with more work than this to each core the paint tells of the
+ * machine and not of the page. What the script takes is judged always.
+ */
+const busyAbove = 1.5;
 
 interface Interaction {
   readonly name: string;
   readonly durationMs: number;
+  /** What the page's own script took of it, waiting for it to begin included. */
+  readonly scriptMs: number;
 }
 
 describe('the picture in the plain tier, drawn without a graphics card', () => {
@@ -32,7 +40,7 @@ describe('the picture in the plain tier, drawn without a graphics card', () => {
        new PerformanceObserver((list) => list.getEntries().forEach((e) => {
          if (!e.interactionId) return;
          const known = window.interactions[e.interactionId];
-         if (!known || known.durationMs < e.duration) window.interactions[e.interactionId] = { name: e.name + ' ' + (e.target?.textContent ?? '').trim().slice(0, 40), durationMs: e.duration };
+         if (!known || known.durationMs < e.duration) window.interactions[e.interactionId] = { name: e.name + ' ' + (e.target?.textContent ?? '').trim().slice(0, 40), durationMs: e.duration, scriptMs: e.processingEnd - e.startTime };
        })).observe({ type: 'event', durationThreshold: 16 });`,
     );
   });
@@ -63,13 +71,17 @@ describe('the picture in the plain tier, drawn without a graphics card', () => {
     await app.page.evaluate(() => new Promise((done) => setTimeout(done, 1500)));
     const seen = (await app.page.evaluate('Object.values(window.interactions)')) as Interaction[];
     const slowest = [...seen].sort((a, b) => b.durationMs - a.durationMs);
+    const scriptMs = Math.max(...seen.map((one) => one.scriptMs));
+    const busy = loadavg()[0] / availableParallelism();
     const middle = slowest[Math.floor(slowest.length / 2)];
     console.log(
       `response: worst ${slowest[0]?.durationMs ?? NaN} ms (${slowest[0]?.name ?? 'none'}), ` +
-        `middle ${middle?.durationMs ?? NaN} ms, of ${seen.length} interactions over 16 ms`,
+        `middle ${middle?.durationMs ?? NaN} ms, of ${seen.length} interactions over 16 ms; script at most ` +
+        `${scriptMs.toFixed(0)} ms; ${busy.toFixed(1)} others to a core${busy > busyAbove ? ', so the paint is not judged' : ''}`,
     );
     expect(seen.length).toBeGreaterThan(5);
-    expect(slowest[0].durationMs).toBeLessThanOrEqual(budgetMs);
+    expect(scriptMs).toBeLessThanOrEqual(budgetMs);
+    if (busy <= busyAbove) expect(slowest[0].durationMs).toBeLessThanOrEqual(budgetMs);
     app.expectNoComplaints();
   });
 });
