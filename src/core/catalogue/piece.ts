@@ -31,6 +31,11 @@ export const pieceKinds = [
   'valveCap',
   'gaugeRing',
   'serviceCap',
+  'renewalTee',
+  'newTopPlug',
+  'tieIn',
+  'testSet',
+  'purgeRiser',
 ] as const;
 export type PieceKind = (typeof pieceKinds)[number];
 

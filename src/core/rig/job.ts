@@ -68,6 +68,15 @@ export const mainFeedSchema = v.variant('by', [
   }),
 ]);
 
+/** The service that leaves the renewal tee: a new line laid beside the old, or the old one disconnected for a while. */
+export const renewalSchema = v.strictObject({
+  line: v.picklist(['new', 'old']),
+  /** Length of a new line, m; its size is the old service's. */
+  lengthM: positive(200),
+  /** Effective opening of a leak in the line's own joints, m². */
+  lineLeakCdAM2: positive(1e-6),
+});
+
 export const systemSchema = v.strictObject({
   /** True pressure of the main at the beginning, Pa gauge; for good, unless `main` says how it moves. */
   mainPressureGaugePa: positive(1e6),
@@ -87,6 +96,8 @@ export const systemSchema = v.strictObject({
     /** Pressure beyond the curb valve, Pa gauge: 0 when the house is off. */
     beyondCurbGaugePa: positive(1e6),
   }),
+  /** What the tee is renewed for; absent where the service is abandoned. */
+  renewal: v.optional(renewalSchema),
 });
 
 export const siteSchema = v.strictObject({
@@ -127,6 +138,11 @@ export const kitKinds = [
   'valveCap',
   'gaugeRing',
   'serviceCap',
+  'renewalTee',
+  'newTopPlug',
+  'tieIn',
+  'testSet',
+  'purgeRiser',
 ] as const;
 export type KitKind = (typeof kitKinds)[number];
 
@@ -154,6 +170,11 @@ export const sizedBy: Readonly<Record<KitKind, 'tee' | 'main' | 'service' | 'one
   valveCap: 'one',
   gaugeRing: 'one',
   serviceCap: 'service',
+  renewalTee: 'tee',
+  newTopPlug: 'tee',
+  tieIn: 'service',
+  testSet: 'one',
+  purgeRiser: 'one',
 };
 
 /** Kinds that stand on one another above the saddle. */
@@ -255,4 +276,12 @@ export type TeeSize = v.InferOutput<typeof teeSizeSchema>;
 /** Gas space of the service from the tee to its far end, m³: bore of the pipe by its length. */
 export function serviceVolumeM3({ system: { service } }: Job): number {
   return circleM2(pipes[service.nps].idM) * service.lengthM;
+}
+
+export type Work = 'abandon' | 'renew' | 'reconnect';
+
+/** What the job is for: the service taken away, a new one laid from the same coupling, or the old one put back. */
+export function workOf({ system: { renewal } }: Job): Work {
+  if (renewal === undefined) return 'abandon';
+  return renewal.line === 'new' ? 'renew' : 'reconnect';
 }
