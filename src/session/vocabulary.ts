@@ -10,4 +10,4 @@ export {
   recordFields,
   referReasons,
 } from '../core/rig/index.ts';
-export { stages } from '../core/procedure/index.ts';
+export { stagesOf } from '../core/procedure/index.ts';

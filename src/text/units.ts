@@ -23,6 +23,8 @@ export interface Units {
   readonly massFlow: (kgPerS: number) => string;
   readonly force: (n: number) => string;
   readonly energy: (j: number) => string;
+  /** Of pipe or air, K. */
+  readonly temperature: (k: number) => string;
 }
 
 /** Three figures or so: as many decimals as the size asks for. */
@@ -49,6 +51,7 @@ const us: Units = {
   massFlow: (kgPerS) => `${figures((kgPerS * 60) / OUNCE_KG)} oz/min`,
   force: (n) => `${decimals(n / POUND_FORCE_N, 0)} lbf`,
   energy: (j) => `${decimals(j / POUND_FOOT_NM, 0)} ft·lbf`,
+  temperature: (k) => `${decimals(((k - 273.15) * 9) / 5 + 32, 0)} °F`,
 };
 
 const si: Units = {
@@ -63,6 +66,7 @@ const si: Units = {
   massFlow: (kgPerS) => `${figures(kgPerS * 1000)} g/s`,
   force: (n) => `${decimals(n, 0)} N`,
   energy: (j) => `${decimals(j, 0)} J`,
+  temperature: (k) => `${decimals(k - 273.15, 1)} °C`,
 };
 
 /** How a system of units writes its quantities. */

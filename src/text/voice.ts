@@ -1,4 +1,12 @@
-import type { Action, Fact, Hindrance, HoldPointId, Job, KitEntry } from '../core/rig/index.ts';
+import {
+  wholeKit,
+  type Action,
+  type Fact,
+  type Hindrance,
+  type HoldPointId,
+  type Job,
+  type KitEntry,
+} from '../core/rig/index.ts';
 import type { StageId } from '../core/procedure/index.ts';
 import type { Finding } from '../core/judge/index.ts';
 import type { HoldPointWords, Speech, StageWords } from './catalogue.ts';
@@ -39,7 +47,7 @@ export function voiceOf(job: Job, system: UnitSystem = 'us'): Voice {
     speech,
     piece: (id) => capital(speech.piece(id)),
     pieceIsFor: (id) => {
-      const entry = job.kit.find((k) => k.id === id);
+      const entry = wholeKit(job).find((k) => k.id === id);
       return entry ? words().pieces[entry.kind].what : '';
     },
     button: (action) => wordAction(action, 'button', speech),
@@ -57,8 +65,8 @@ export function voiceOf(job: Job, system: UnitSystem = 'us'): Voice {
 export function speechOf(job: Job, system: UnitSystem): Speech {
   const { the } = words();
   const named = new Map(
-    job.kit.map((entry) => {
-      const name = nameOf(entry, job.kit);
+    wholeKit(job).map((entry) => {
+      const name = nameOf(entry, job.kit.includes(entry) ? job.kit : [entry]);
       return [entry.id, { name, the: the(entry.kind, name) }];
     }),
   );

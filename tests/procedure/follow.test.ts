@@ -21,6 +21,16 @@ function told(...bodies: readonly FactBody[]): ProcedureValue {
   );
 }
 
+const newTee: FactBody = {
+  fact: 'renewal.turned',
+  engagedTurns: 6.2,
+  torqueNm: 40,
+  crossed: false,
+  offHeadingRad: 0,
+  trueOffHeadingRad: 0,
+  backward: false,
+};
+
 const begins: Readonly<Record<HoldPointId, readonly FactBody[]>> = {
   H1: [{ fact: 'plug.turned', turnsBack: 0.05, torqueNm: 180, sinceMark: 0.05 }],
   H2: [{ fact: 'plug.turned', turnsBack: 0.2, torqueNm: 20, sinceMark: 0.2 }],
@@ -45,6 +55,19 @@ const begins: Readonly<Record<HoldPointId, readonly FactBody[]>> = {
     { fact: 'tee.free', chamberClosed: true, thrustN: 0 },
     { fact: 'piece.removed', piece: 'isolationValve', pressureGaugePa: 0, thrustN: 0, gasMol: 0 },
   ],
+  R1: [newTee],
+  R2: [newTee, { fact: 'chain.released', forceN: 0, chamberGaugePa: 0 }],
+  R3: [{ fact: 'piece.placed', piece: 'tieIn', fits: true }],
+  R4: [
+    newTee,
+    { fact: 'done', action: { kind: 'keeper.turn', turns: -0.3, holdBack: true } },
+    { fact: 'keeper.turned', engagedTurns: 6.7, torqueNm: 30, heldBack: true, gapM: 0.003 },
+  ],
+  R5: [
+    { fact: 'newPlug.turned', engagedTurns: 6.2, torqueNm: 70, crossed: false },
+    { fact: 'chain.released', forceN: 0, chamberGaugePa: 0 },
+  ],
+  R6: [{ fact: 'site.done', task: 'relight' }],
   H12: [{ fact: 'site.done', task: 'cover' }],
 };
 

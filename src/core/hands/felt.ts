@@ -4,6 +4,10 @@ import type { Fact } from '../rig/index.ts';
 const hidden = {
   trueGaugePa: true,
   trueLelShare: true,
+  trueOffHeadingRad: true,
+  trueGasShare: true,
+  trueK: true,
+  gaugePa: true,
   trueM: true,
   gasMolPerS: true,
   gasMol: true,

@@ -22,6 +22,9 @@ export interface Crew {
   /** What the head showed at each seat while its chamber stood at the main's pressure, Pa gauge: to be written down. */
   readonly proofPa: { tee: number; coupling: number };
   readonly setAside: Set<string>;
+  /** What the service's own test stood at, Pa gauge, and the share of gas at the riser when it was purged. */
+  lineTestPa: number;
+  purgedShare: number;
   /** The ball was opened since the cap went on: what stands under the cap, nobody can bleed. */
   capFilled: boolean;
   /** Gas of the main was let in above the ball and has not been heard going: a silent bleed is then a blocked one. */
@@ -37,6 +40,8 @@ export function crewOf(order: Order, first: View, heedsAlarm = true): Crew {
     mainReadingPa: 0,
     proofPa: { tee: 0, coupling: 0 },
     setAside: new Set(),
+    lineTestPa: 0,
+    purgedShare: 0,
     capFilled: false,
     gasAbove: false,
   };

@@ -1,5 +1,14 @@
 import type { Limits, StageId } from '../procedure/index.ts';
-import type { KitKind, MainSize, TeeSize } from '../rig/index.ts';
+import {
+  recordFieldsOf,
+  serviceTestGaugePa,
+  workOf,
+  type KitKind,
+  type MainSize,
+  type RecordField,
+  type TeeSize,
+  type Work,
+} from '../rig/index.ts';
 import type { Scenario } from '../scenario/index.ts';
 
 /** A piece of kit as a crew finds it: by kind and stamp. What is wrong with it must be looked for. */
@@ -11,6 +20,11 @@ export interface KitSeen {
 
 /** What a crew knows before it begins: the order, the sizes, the operator's settings and the kit board. */
 export interface Order {
+  readonly work: Work;
+  /** Fields the record asks for. */
+  readonly record: readonly RecordField[];
+  /** What the service is to be tested at by the pressure on the order, Pa gauge. */
+  readonly serviceTestGaugePa: number;
   readonly mainNps: MainSize;
   readonly teeSize: TeeSize;
   readonly serviceNps: TeeSize;
@@ -26,6 +40,9 @@ export interface Order {
 /** Reads the order out of an exercise, and nothing of its truth. */
 export function orderOf({ job, limits, drill }: Scenario): Order {
   return {
+    work: workOf(job),
+    record: recordFieldsOf(job),
+    serviceTestGaugePa: serviceTestGaugePa(job),
     mainNps: job.workpiece.mainNps,
     teeSize: job.workpiece.teeSize,
     serviceNps: job.system.service.nps,

@@ -21,6 +21,7 @@ export function procedureAtStart(): ProcedureValue {
     holds: {
       H1: 'open', H2: 'open', H3: 'open', H4: 'open', H5: 'open', H6: 'open',
       H7: 'open', H8: 'open', H9: 'open', H10: 'open', H11: 'open', H12: 'open',
+      R1: 'open', R2: 'open', R3: 'open', R4: 'open', R5: 'open', R6: 'open',
     },
   }; // prettier-ignore
 }

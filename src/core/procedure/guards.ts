@@ -1,20 +1,7 @@
-import { holdPointIds, type Fact, type HoldPointId, type Job } from '../rig/index.ts';
-import type { Limits } from './settings.ts';
-import { isKind, kindOf, latest, latestDone } from './recall.ts';
-
-/** What a guard may know beside the fact: what came before it (the fact itself may be in it or not). */
-export interface GuardContext {
-  readonly facts: readonly Fact[];
-  readonly limits: Limits;
-  readonly job: Job;
-}
-
-/** The work a hold point guards: does it begin with this fact? */
-export interface Guard {
-  /** Kinds of fact it listens to; anything else costs nothing. */
-  readonly kinds: readonly Fact['fact'][];
-  readonly begins: (fact: Fact, context: GuardContext) => boolean;
-}
+import { holdPointIds, type Fact, type HoldPointId } from '../rig/index.ts';
+import { loaded, opensRig, type Guard, type GuardContext } from './guardedWork.ts';
+import { isKind, latest, latestDone } from './recall.ts';
+import { renewalGuards, threaded } from './renewalGuards.ts';
 
 /** Turning past a limit is told from reading error by this much, turns. */
 const TURN_SLACK = 0.005;
@@ -76,14 +63,20 @@ export const guards: Readonly<Record<HoldPointId, Guard>> = {
   },
   H11: {
     kinds: ['tensioner.turned', 'chain.released', 'piece.removed'],
-    begins: (f, context) => latest(context.facts, 'tee.free') !== null && opensRig(f, context),
+    begins: (f, context) => couplingOpened(context) && opensRig(f, context),
   },
+  ...renewalGuards,
   H12: {
     kinds: ['site.done', 'ended'],
     begins: (f) =>
       (f.fact === 'site.done' && f.task === 'cover') || (f.fact === 'ended' && f.ending.kind === 'complete'),
   },
 };
+
+/** The tee is out, and no renewal tee stands there instead. */
+function couplingOpened({ facts }: GuardContext): boolean {
+  return latest(facts, 'tee.free') !== null && latest(facts, 'renewal.turned', threaded) === null;
+}
 
 const listeners = new Map<Fact['fact'], HoldPointId[]>();
 for (const id of holdPointIds) {
@@ -94,18 +87,4 @@ for (const id of holdPointIds) {
 export function begunBy(fact: Fact, context: GuardContext): readonly HoldPointId[] {
   const ids = listeners.get(fact.fact);
   return ids ? ids.filter((id) => guards[id].begins(fact, context)) : [];
-}
-
-function loaded({ facts, job }: GuardContext, kind: string): boolean {
-  const load = latestDone(facts, 'rod.load');
-  return load !== null && kindOf(job, load.action.piece) === kind;
-}
-
-/** Slackening the chains or taking off what stands under the valve, once the coupling has been opened. */
-function opensRig(fact: Fact, { facts, job }: GuardContext): boolean {
-  if (fact.fact === 'chain.released') return true;
-  if (fact.fact === 'tensioner.turned') return (latestDone(facts, 'tensioner.turn')?.action.turns ?? 0) < 0;
-  if (fact.fact !== 'piece.removed') return false;
-  const kind = kindOf(job, fact.piece);
-  return kind === 'isolationValve' || kind === 'lowerSpool' || kind === 'saddle' || kind === 'chain';
 }

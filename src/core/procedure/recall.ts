@@ -1,4 +1,4 @@
-import type { Action, ActionKind, Fact, Job, KitKind } from '../rig/index.ts';
+import { wholeKit, type Action, type ActionKind, type Fact, type Job, type KitKind } from '../rig/index.ts';
 
 /** The facts of one kind. */
 export type FactOf<K extends Fact['fact']> = Extract<Fact, { readonly fact: K }>;
@@ -51,7 +51,7 @@ export function since(facts: readonly Fact[], atS: number, inclusive = false): r
 /** What kind of piece an id of the kit board names, or null for a piece that is not in the kit. */
 export function kindOf(job: Job, pieceId: string | null): KitKind | null {
   if (pieceId === null) return null;
-  return job.kit.find((piece) => piece.id === pieceId)?.kind ?? null;
+  return wholeKit(job).find((piece) => piece.id === pieceId)?.kind ?? null;
 }
 
 /** The size stamped on a piece, or null where it has none. */

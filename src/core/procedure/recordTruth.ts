@@ -1,5 +1,5 @@
 import { PSI_PA } from '../units/index.ts';
-import { serviceVolumeM3, type RecordField } from '../rig/index.ts';
+import { serviceVolumeM3, workOf, type RecordField } from '../rig/index.ts';
 import { every, latest } from './recall.ts';
 import { serviceCapped } from './evidence/h08TeeFits.ts';
 import type { Told } from './told.ts';
@@ -22,15 +22,32 @@ export function recordTrue(told: Told, field: RecordField, value: string): boole
     case 'proof2':
       return matchesAny(value, proofReads(told, 'coupling'));
     case 'leakTest':
-      return latest(facts, 'leak.looked', (f) => f.at === 'closingPlug') !== null;
+      return latest(facts, 'leak.looked', (f) => f.at === 'closingPlug' || f.at === 'newPlug') !== null;
+    case 'testDuration':
+      return minutesTrue(value, longestHoldS(told, 'head'));
+    case 'serviceTestDuration':
+      return minutesTrue(value, longestHoldS(told, 'test'));
+    case 'serviceTest':
+      return matchesAny(value, reads(told, 'test'));
+    case 'gasPurge': {
+      const written = firstNumber(value);
+      const read = latest(facts, 'riser.read');
+      return written !== null && read !== null && Math.abs(written / 100 - read.gasShare) <= PURGE_SLACK;
+    }
+    case 'abandonedFacility':
+      return latest(facts, 'branch.cut', (f) => f.part === 'through') !== null;
     case 'disconnected':
       return latest(facts, 'branch.cut', (f) => f.part === 'through') !== null;
     case 'purged':
       return purgedOrSmall(told);
     case 'sealed':
-      return latest(facts, 'closing.turned') !== null && serviceCapped(told);
+      return (
+        (workOf(told.job) === 'renew' || latest(facts, 'closing.turned') !== null) && serviceCapped(told)
+      );
     case 'testMedium':
       return [...proofReads(told, 'tee'), ...proofReads(told, 'coupling')].length > 0;
+    case 'leaksFound':
+    case 'operator':
     case 'crew':
       return true;
   }
@@ -41,7 +58,32 @@ export function purgedOrSmall({ facts, limits, job }: Told): boolean {
   return latest(facts, 'service.purged') !== null || serviceVolumeM3(job) < limits.smallServiceM3;
 }
 
-function reads(told: Told, gauge: 'main' | 'head'): readonly number[] {
+/** A written share of gas may be off by this much. */
+const PURGE_SLACK = 0.015;
+/** A written time may be rounded by half a minute, s. */
+const ROUNDED_S = 30;
+
+/** A time written in minutes: not longer than what was really held. */
+function minutesTrue(value: string, heldS: number): boolean {
+  const minutes = firstNumber(value);
+  return minutes !== null && minutes > 0 && heldS > 0 && minutes * 60 <= heldS + ROUNDED_S;
+}
+
+/** The longest time between two readings of a gauge at the main's pressure or above, s. */
+function longestHoldS(told: Told, gauge: 'head' | 'test'): number {
+  const leastPa = Math.min(...reads(told, 'main')) - WRITTEN_SLACK_PA;
+  let startS: number | null = null;
+  let longestS = 0;
+  for (const f of told.facts) {
+    if (f.fact === (gauge === 'head' ? 'vent.turned' : 'testSet.vented')) startS = null;
+    if (f.fact !== 'gauge.read' || f.gauge !== gauge || f.readingGaugePa < leastPa) continue;
+    startS ??= f.atS;
+    longestS = Math.max(longestS, f.atS - startS);
+  }
+  return longestS;
+}
+
+function reads(told: Told, gauge: 'main' | 'head' | 'test'): readonly number[] {
   return every(told.facts, 'gauge.read', (f) => f.gauge === gauge).map((f) => f.readingGaugePa);
 }
 

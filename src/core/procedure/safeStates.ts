@@ -21,6 +21,8 @@ export const safeStateIds = [
   'stubCappedKeeperIn',
   'teeSnuggedRigCapped',
   'closingPlugIn',
+  'newTeeInKeeperIn',
+  'newPlugIn',
   'handBack',
 ] as const;
 export type SafeStateId = (typeof safeStateIds)[number];
@@ -38,6 +40,12 @@ export const safeStates: Readonly<Record<StageId, SafeState>> = {
   s9: { id: 'teeSnuggedRigCapped', unattended: false, forwardOnly: false },
   s10: { id: 'closingPlugIn', unattended: false, forwardOnly: true },
   s11: { id: 'closingPlugIn', unattended: false, forwardOnly: true },
+  r1: { id: 'stubCappedKeeperIn', unattended: false, forwardOnly: false },
+  r2: { id: 'newTeeInKeeperIn', unattended: false, forwardOnly: true },
+  r3: { id: 'newTeeInKeeperIn', unattended: false, forwardOnly: false },
+  r4: { id: 'newTeeInKeeperIn', unattended: false, forwardOnly: false },
+  r5: { id: 'newPlugIn', unattended: false, forwardOnly: true },
+  r6: { id: 'newPlugIn', unattended: false, forwardOnly: false },
   s12: { id: 'handBack', unattended: true, forwardOnly: true },
   done: { id: 'handBack', unattended: true, forwardOnly: false },
 };

@@ -61,5 +61,31 @@ export const limitsSchema = v.strictObject({
   workLelShare: n(0, 1),
   oxygenShare: range(0, 1),
   tensionerEvenTurns: n(0, 3),
+  /** What a renewal is held to; left out where the service is abandoned. */
+  renewal: v.optional(
+    v.strictObject({
+      /** Turns past hand-tight and torque of the renewal tee in the coupling; its branch off the service's heading, rad. */
+      pastHandTurns: range(0, 8),
+      teeNm: range(0, 500),
+      headingRad: n(0, 3.2),
+      /** Test of the service alone: so long, s, and so much drop with the temperature taken out, Pa. */
+      lineTestS: n(0, 86400),
+      lineDropPa: n(0, 1e5),
+      /** Purged once this share of gas has left the riser for so long, s. */
+      purgeShare: n(0, 1),
+      purgeS: n(0, 3600),
+    }),
+  ),
 });
+
+/** Taken where an exercise sets nothing of its own (all assumed). */
+export const renewalLimits: NonNullable<v.InferOutput<typeof limitsSchema>['renewal']> = {
+  pastHandTurns: [1.3, 2.4],
+  teeNm: [20, 90],
+  headingRad: 0.1745,
+  lineTestS: 900,
+  lineDropPa: 1800,
+  purgeShare: 0.9,
+  purgeS: 60,
+};
 export type Limits = v.InferOutput<typeof limitsSchema>;

@@ -1,5 +1,5 @@
 import { createMachine, transition } from 'xstate';
-import type { Fact, HoldPointId, Job } from '../rig/index.ts';
+import { workOf, type Fact, type HoldPointId, type Job } from '../rig/index.ts';
 import { kindOf } from './recall.ts';
 import { stages, type StageId } from './types.ts';
 
@@ -45,6 +45,11 @@ const signatures: Readonly<Partial<Record<HoldPointId, StageId>>> = {
   H8: 's9',
   H9: 's10',
   H11: 's12',
+  R2: 'r3',
+  R3: 'r4',
+  R4: 'r5',
+  R5: 'r6',
+  R6: 's12',
 };
 
 /** The milestone this fact is, if it is one: the stage it opens. */
@@ -58,12 +63,21 @@ export function milestoneOf(
       return signatures[fact.holdPoint] ?? null;
     case 'piece.placed':
       return placedMilestone(kindOf(job, fact.piece));
+    case 'renewal.turned':
+      return 'r2';
+    case 'testSet.joined':
+      return fact.to === 'line' ? 'r3' : null;
+    case 'newPlug.turned':
+      return 'r5';
+    case 'riser.turned':
+      return 'r6';
     case 'plug.turned':
       return 's2';
     case 'plug.free':
       return 's4';
     case 'piece.removed':
-      return kindOf(job, fact.piece) === 'rodBarrel' && context.teeOut() ? 's11' : null;
+      if (kindOf(job, fact.piece) !== 'rodBarrel' || !context.teeOut()) return null;
+      return workOf(job) === 'abandon' ? 's11' : 'r2';
     case 'stopper.squeezed':
       return fact.inBore ? 's6' : null;
     case 'keeper.turned':
@@ -83,5 +97,6 @@ function placedMilestone(kind: string | null): StageId | null {
   if (kind === 'testHead') return 's3';
   if (kind === 'sightCap') return 's5';
   if (kind === 'cupGasket') return 's9';
+  if (kind === 'tieIn') return 'r4';
   return null;
 }

@@ -56,6 +56,8 @@ export function stand(standing: Standing, fact: Fact, job: Job): Standing {
       return { ...standing, plugOut: true, load: 'plug' };
     case 'tee.free':
       return { ...standing, teeOut: true, load: 'tee' };
+    case 'renewal.turned':
+      return fact.engagedTurns > 0 ? { ...standing, teeOut: false, load: null } : standing;
     case 'stopper.left':
     case 'stopper.dropped':
       return { ...standing, load: null };

@@ -1,4 +1,4 @@
-import type { HoldPointId } from '../rig/index.ts';
+import { workOf, type HoldPointId, type Job } from '../rig/index.ts';
 
 export const stages = [
   's1',
@@ -9,13 +9,27 @@ export const stages = [
   's6',
   's7',
   's8',
+  'r1',
   's9',
   's10',
   's11',
+  'r2',
+  'r3',
+  'r4',
+  'r5',
+  'r6',
   's12',
   'done',
 ] as const;
 export type StageId = (typeof stages)[number];
+
+const ofRenewal: ReadonlySet<StageId> = new Set(['r1', 'r2', 'r3', 'r4', 'r5', 'r6']);
+
+/** The stages of a job in their order: the coupling is either closed or given a new tee. */
+export function stagesOf(job: Job): readonly StageId[] {
+  const abandoned = workOf(job) === 'abandon';
+  return stages.filter((stage) => (abandoned ? !ofRenewal.has(stage) : stage !== 's11'));
+}
 
 /** `open`: guarded work not begun and not signed; `signed`: the trainee's signature stands; `passed`: guarded work begun under a signature; `missed`: guarded work begun without one. */
 export type HoldState = 'open' | 'signed' | 'passed' | 'missed';
@@ -39,5 +53,11 @@ export const stageOfHoldPoint: Readonly<Record<HoldPointId, StageId>> = {
   H9: 's9',
   H10: 's10',
   H11: 's11',
+  R1: 'r1',
+  R2: 'r2',
+  R3: 'r3',
+  R4: 'r4',
+  R5: 'r5',
+  R6: 'r6',
   H12: 's12',
 };

@@ -34,6 +34,9 @@ export const siteTasks = [
   'changeGauge',
   'coat',
   'cover',
+  'layService',
+  'relightList',
+  'relight',
 ] as const;
 export type SiteTask = (typeof siteTasks)[number];
 
@@ -62,14 +65,18 @@ export const leakPlaces = [
   'gland',
   'closingPlug',
   'cutEnd',
+  'benchTee',
+  'lineEnds',
+  'tieIn',
+  'newPlug',
 ] as const;
 export type LeakPlace = (typeof leakPlaces)[number];
 
 export const measures = ['stackHeight', 'seatToBoss', 'bossToPort', 'tipOffset'] as const;
 export type Measure = (typeof measures)[number];
 
-/** Two gauges on the main, the test head's own, and a water column on the bleed for pressures too low for them. */
-export const gauges = ['main', 'second', 'head', 'manometer'] as const;
+/** Two gauges on the main, the test head's own, a water column on the bleed for pressures too low for them, the test set's. */
+export const gauges = ['main', 'second', 'head', 'manometer', 'test'] as const;
 export type GaugeName = (typeof gauges)[number];
 /** A ball turned less than this is shut as far as a crew can tell, rad (5°). */
 export const SHUT_RAD = 0.0873;
@@ -96,6 +103,12 @@ export const holdPointIds = [
   'H9',
   'H10',
   'H11',
+  'R1',
+  'R2',
+  'R3',
+  'R4',
+  'R5',
+  'R6',
   'H12',
 ] as const;
 export type HoldPointId = (typeof holdPointIds)[number];
@@ -132,6 +145,13 @@ export const recordFields = [
   'purged',
   'sealed',
   'testMedium',
+  'testDuration',
+  'serviceTest',
+  'serviceTestDuration',
+  'gasPurge',
+  'leaksFound',
+  'abandonedFacility',
+  'operator',
   'crew',
 ] as const;
 export type RecordField = (typeof recordFields)[number];
@@ -197,6 +217,8 @@ export const actionSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('collar.set'), travelM: v.nullable(within(0, 0.5)) }),
   v.strictObject({ kind: v.literal('plug.turn'), turns: within(-8, 8), holdBack }),
   v.strictObject({ kind: v.literal('tee.turn'), turns: within(-8, 8), holdBack }),
+  /** Turn the keeper a little with a wrench from outside: to break its bite, and to snug it again. */
+  v.strictObject({ kind: v.literal('keeper.turn'), turns: within(-1, 1), holdBack }),
   /** Pull on the keeper with a wrench from outside. */
   v.strictObject({ kind: v.literal('keeper.pull'), torqueNm: within(1, 400), holdBack }),
   v.strictObject({ kind: v.literal('sealant.apply'), piece }),
@@ -210,6 +232,19 @@ export const actionSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('gaugeRing.try') }),
   v.strictObject({ kind: v.literal('service.purge') }),
   v.strictObject({ kind: v.literal('collarBolt.turn'), bolt: index(2), turns: within(-4, 4) }),
+  /** Gauge and pump on their hose: to the renewal tee's bench cap, to the house end of the line, or off (null). */
+  v.strictObject({ kind: v.literal('testSet.join'), to: v.nullable(v.picklist(['bench', 'line'])) }),
+  v.strictObject({
+    kind: v.literal('testSet.pump'),
+    strokes: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(60)),
+  }),
+  v.strictObject({ kind: v.literal('testSet.vent'), open: within(-1, 1) }),
+  /** Read the temperature of the line under test and write it down. */
+  v.strictObject({ kind: v.literal('temperature.read') }),
+  /** Cock of the purge riser: change of opening, share of fully open. */
+  v.strictObject({ kind: v.literal('riser.turn'), open: within(-1, 1) }),
+  /** Gas instrument held at the riser's outlet: share of gas. */
+  v.strictObject({ kind: v.literal('riser.read') }),
   v.strictObject({
     kind: v.literal('record.write'),
     field: v.picklist(recordFields),

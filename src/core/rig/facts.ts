@@ -172,6 +172,40 @@ export type FactBody =
       readonly torqueNm: number;
       readonly crossed: boolean;
     }
+  /** The renewal tee screwed in its coupling: how far its branch points off its heading by the mark on the rod, rad. */
+  | {
+      readonly fact: 'renewal.turned';
+      readonly engagedTurns: number;
+      readonly torqueNm: number;
+      readonly crossed: boolean;
+      readonly offHeadingRad: number;
+      readonly trueOffHeadingRad: number;
+      /** Turned back after it had been made up past hand-tight. */
+      readonly backward: boolean;
+    }
+  | {
+      readonly fact: 'newPlug.turned';
+      readonly engagedTurns: number;
+      readonly torqueNm: number;
+      readonly crossed: boolean;
+    }
+  /** The stopper left its bore on the rod: what the gas still pushed it with. */
+  | { readonly fact: 'stopper.drawn'; readonly differenceGaugePa: number; readonly thrustN: number }
+  | { readonly fact: 'testSet.joined'; readonly to: 'bench' | 'line' | null }
+  | {
+      readonly fact: 'testSet.pumped';
+      readonly strokes: number;
+      readonly on: 'bench' | 'line';
+      readonly gaugePa: number;
+      /** The line is joined to a tee whose stopper is in: the test's air stands on it, N downward, and what holds it. */
+      readonly onStopper: boolean;
+      readonly thrustN: number;
+      readonly holdsN: number;
+    }
+  | { readonly fact: 'testSet.vented'; readonly open: number; readonly gaugePa: number }
+  | { readonly fact: 'temperature.read'; readonly readingK: number; readonly trueK: number }
+  | { readonly fact: 'riser.turned'; readonly open: number; readonly gaugePa: number }
+  | { readonly fact: 'riser.read'; readonly gasShare: number; readonly trueGasShare: number }
   | { readonly fact: 'collarBolt.turned'; readonly bolts: readonly [number, number] }
   | {
       readonly fact: 'branch.cut';

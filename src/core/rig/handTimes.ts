@@ -38,7 +38,14 @@ const seconds: Readonly<Record<Action['kind'], number>> = {
   'collar.set': 15,
   'plug.turn': 6,
   'tee.turn': 8,
+  'keeper.turn': 8,
   'keeper.pull': 8,
+  'testSet.join': 60,
+  'testSet.pump': 0,
+  'testSet.vent': 1,
+  'temperature.read': 10,
+  'riser.turn': 2,
+  'riser.read': 5,
   'sealant.apply': 20,
   'bond.clamp': 25,
   'branch.cut': 120,
@@ -55,11 +62,18 @@ const seconds: Readonly<Record<Action['kind'], number>> = {
   finish: 5,
 };
 
+/** A new service laid, joined up and left in sight of its test, s (assumed: an hour, with another crew digging). */
+const LAYING_S = 3600;
+
 /** Shortest time the hands are busy with an action, s. */
 export function handS(action: Action): number {
   switch (action.kind) {
     case 'pump.stroke':
       return action.strokes / constants.pumpStrokesPerS.value;
+    case 'testSet.pump':
+      return action.strokes / constants.pumpStrokesPerS.value;
+    case 'site.do':
+      return action.task === 'layService' ? LAYING_S : seconds[action.kind];
     case 'leakFluid.apply':
       return seconds[action.kind] + action.watchS;
     case 'rod.turn':

@@ -6,6 +6,8 @@ export * from './hindrance.ts';
 export * from './sense.ts';
 export * from './troubles.ts';
 export { setUp } from './setUp.ts';
+export * from './line.ts';
+export { testSetPumped } from './acts/testing.ts';
 export { act } from './acts/index.ts';
 export { ageBy, move, wouldMove, type Spontaneous } from './spontaneous.ts';
 export { handS } from './handTimes.ts';

@@ -2,9 +2,10 @@ import { constants } from '../catalogue/index.ts';
 import { ATM_PA, exp, hashNoise, psi } from '../units/index.ts';
 import type { GaugeName, Measure } from './actions.ts';
 import type { ProofConditions } from './facts.ts';
+import { houseCell, testedGaugePa } from './line.ts';
 import { mainGaugePa } from './mainFeed.ts';
 import { hasValve, topPiece } from './network.ts';
-import { elevations, geometryOf, tipLengthM } from './reach.ts';
+import { elevations, standingGeometry, tipLengthM } from './reach.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
 import { troubleSize } from './troubles.ts';
@@ -29,7 +30,13 @@ export function gaugeReading(
   if (gauge === 'manometer') return manometerReading(rig, sense);
   const head = rig.stack.find((p) => p.kind === 'testHead');
   if (gauge === 'head' && head === undefined) return null;
-  const trueGaugePa = gauge === 'head' ? sense.gaugePa('above') : mainGaugePa(rig, sense);
+  if (gauge === 'test' && rig.testSet.on === null) return null;
+  const trueGaugePa =
+    gauge === 'head'
+      ? sense.gaugePa('above')
+      : gauge === 'test'
+        ? testedGaugePa(rig, sense)
+        : mainGaugePa(rig, sense);
   const defects = gauge === 'head' && head !== undefined ? rig.kit[head.id].defects : {};
   const rangePa = gaugeRangePa(rig, gauge);
   const classError =
@@ -83,6 +90,25 @@ function stepped(value: number, step: number): number {
   return Math.floor(value / step + 0.5) * step;
 }
 
+/** Pipe thermometer: read to half a degree, off by as much at most, K (assumed). */
+const THERMOMETER_STEP_K = 0.5;
+
+/** What a thermometer laid on the line shows, K, beside the truth. */
+export function temperatureReading(rig: RigState, sense: Sense): { readingK: number; trueK: number } {
+  const trueK = rig.job.system.temperatureK;
+  const off = (hashNoise(sense.seed, 'thermometer', 0) * THERMOMETER_STEP_K) / 2;
+  return { readingK: stepped(trueK + off, THERMOMETER_STEP_K), trueK };
+}
+
+/** The gas instrument at the riser moves in whole per cents of gas. */
+const GAS_STEP = 0.01;
+
+/** Share of gas in what leaves the riser, as its instrument shows it, beside the truth. */
+export function riserReading(rig: RigState, sense: Sense): { gasShare: number; trueGasShare: number } {
+  const trueGasShare = sense.gasFraction(houseCell(rig.job));
+  return { gasShare: stepped(trueGasShare, GAS_STEP), trueGasShare };
+}
+
 /** How the assembly stands, for what a gauge reading is evidence of. */
 export function proofConditions(rig: RigState): ProofConditions {
   return {
@@ -115,7 +141,7 @@ export function measureReading(
 }
 
 function trueMeasureM(rig: RigState, what: Measure): number | null {
-  const geometry = geometryOf(rig.job);
+  const geometry = standingGeometry(rig);
   const stands = elevations(rig);
   switch (what) {
     case 'stackHeight': {

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
-import { cradleSizes, pipes } from '../catalogue/index.ts';
+import { cradleSizes, pipes, requiredServiceTestGaugePa } from '../catalogue/index.ts';
 import { circleM2 } from '../physics/index.ts';
 import { troubleSchema } from './troubles.ts';
+import { recordFields, type RecordField } from './actions.ts';
 
 /**
  * The rig's part of an exercise document: the workpiece, the system behind it, the site and the kit.
@@ -284,4 +285,40 @@ export type Work = 'abandon' | 'renew' | 'reconnect';
 export function workOf({ system: { renewal } }: Job): Work {
   if (renewal === undefined) return 'abandon';
   return renewal.line === 'new' ? 'renew' : 'reconnect';
+}
+
+/** Ids of what comes inside a renewal tee. */
+export const stopperIn = (tee: string): string => `${tee}-stopper`;
+export const keeperIn = (tee: string): string => `${tee}-keeper`;
+
+/** The kit with the stopper and keeper that renewal tees bring with them; flaws of the tee's rubber are its stopper's. */
+export function wholeKit({ kit }: Pick<Job, 'kit'>): readonly KitEntry[] {
+  return kit.flatMap((entry) => {
+    if (entry.kind !== 'renewalTee') return [entry];
+    const { id, stamped, trueSize, defects } = entry;
+    const size = trueSize ?? stamped;
+    return [
+      entry,
+      { id: stopperIn(id), kind: 'boreStopper', stamped: size, defects },
+      { id: keeperIn(id), kind: 'keeperPlug', stamped: size },
+    ];
+  });
+}
+
+/** Least test pressure of the service by the pressure on the order, Pa gauge: 49 CFR 192.511, and by 192.725 the old line's too. */
+export function serviceTestGaugePa({ system }: Job): number {
+  return requiredServiceTestGaugePa(system.orderPressureGaugePa);
+}
+
+const ofRenewalOnly: readonly RecordField[] = ['serviceTest', 'serviceTestDuration', 'gasPurge'];
+const ofAbandonment: readonly RecordField[] = ['disconnected', 'purged', 'sealed', 'abandonedFacility'];
+
+/** Fields of the record that a job asks for: those of a test (49 CFR 192.517(a)) and of what is abandoned or put in service. */
+export function recordFieldsOf(job: Job): readonly RecordField[] {
+  const work = workOf(job);
+  return recordFields.filter(
+    (field) =>
+      (work !== 'abandon' || !ofRenewalOnly.includes(field)) &&
+      (work !== 'reconnect' || !ofAbandonment.includes(field)),
+  );
 }

@@ -11,6 +11,7 @@ import {
 } from '../physics/index.ts';
 import { ATM_PA, psi } from '../units/index.ts';
 import { mainBoundaries, mainCells, mainGaugePa, mainLinks } from './mainFeed.ts';
+import { joined, mainEndCell, renewalCells, renewalLinks } from './line.ts';
 import { seatOpenings } from './seats.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
@@ -22,6 +23,7 @@ import {
   keeperOpening,
   plugOpening,
   teeThreadOpening,
+  tieInOpening,
   weldOpening,
 } from './threads.ts';
 
@@ -52,7 +54,7 @@ export function cellsOf(rig: RigState): Cell[] {
   if (chamber > 0) cells.push({ id: 'chamber', volumeM3: chamber });
   const above = aboveM3(rig);
   if (above > 0) cells.push({ id: 'above', volumeM3: above });
-  cells.push(...mainCells(rig));
+  cells.push(...renewalCells(rig), ...mainCells(rig));
   return cells;
 }
 
@@ -127,6 +129,7 @@ export function layOut(rig: RigState, sense: Sense): Network {
       ...workpieceLinks(rig, sense),
       ...chamberLinks(rig, sense),
       ...stackLinks(rig, sense),
+      ...renewalLinks(rig, sense, joined(rig) ? tieInOpening(rig) : []),
       ...mainLinks(rig),
     ],
     temperatureK: rig.job.system.temperatureK,
@@ -182,7 +185,8 @@ function workpieceLinks(rig: RigState, sense: Sense): Link[] {
       roughnessM: c.pipeRoughnessM.value,
     });
   }
-  if (rig.branch.cut === 'through' && !rig.branch.capped) {
+  const rejoined = joined(rig) && mainEndCell(rig.job) === 'service1';
+  if (rig.branch.cut === 'through' && !rig.branch.capped && !rejoined) {
     links.push({
       id: 'serviceEnd',
       from: 'service1',
@@ -208,6 +212,7 @@ function workpieceLinks(rig: RigState, sense: Sense): Link[] {
 function branchLinks(rig: RigState, around: string): Link[] {
   const { service } = rig.job.system;
   const idM = pipes[service.nps].idM;
+  if (joined(rig)) return [portTo(rig, mainEndCell(rig.job))];
   if (rig.branch.cut === 'through') {
     return [
       {
@@ -225,23 +230,26 @@ function branchLinks(rig: RigState, around: string): Link[] {
     { id: 'port', from: 'barrel', to: 'service1', law: 'check', cdAM2: circleM2(idM) },
     { id: 'port.1', from: 'barrel', to: 'service1', law: 'orifice', cdAM2: bleedByCdAM2 },
   ];
-  const open: Link[] = [
-    {
-      id: 'port',
-      from: 'barrel',
-      to: 'service1',
-      law: 'pipe',
-      diameterM: idM,
-      lengthM: service.lengthM / (2 * SERVICE_CELLS),
-      roughnessM: c.pipeRoughnessM.value,
-    },
-  ];
-  const links = bleedByCdAM2 > 0 ? shuts : open;
+  const links = bleedByCdAM2 > 0 ? shuts : [portTo(rig, 'service1')];
   if (rig.branch.cut === 'pilot' && !rig.branch.pilotPlugged) {
     const cdAM2 = c.boreDischarge.value * circleM2(c.pilotHoleDiameterM.value);
     links.push({ id: 'pilot', from: 'barrel', to: boundaryIds.hole, law: 'orifice', cdAM2 });
   }
   return links;
+}
+
+/** The branch as it runs into the first cell of its line. */
+function portTo(rig: RigState, to: string): Link {
+  const { service } = rig.job.system;
+  return {
+    id: 'port',
+    from: 'barrel',
+    to,
+    law: 'pipe',
+    diameterM: pipes[service.nps].idM,
+    lengthM: service.lengthM / (2 * SERVICE_CELLS),
+    roughnessM: c.pipeRoughnessM.value,
+  };
 }
 
 /** Saddle seat and the joints below the ball. */

@@ -25,6 +25,41 @@ export function geometryOf(job: Job) {
   return stackGeometry({ mainNps: job.workpiece.mainNps, teeSize: job.workpiece.teeSize });
 }
 
+/** The renewal tee stands in the coupling and is the tee the rig now works on. */
+export function renewed(rig: Pick<RigState, 'renewal'>): boolean {
+  return rig.renewal.at === 'coupling';
+}
+
+/** How far the renewal tee is from being fully made up, turns of its thread. */
+export function renewalTurnsShort(rig: RigState): number {
+  return madeUpTurns(rig.job) - rig.renewal.engagedTurns;
+}
+
+/** The same as the height it stands higher for it, m; 0 for a street tee, which stands as it was found. */
+function renewalLiftM(rig: RigState): number {
+  return renewed(rig) ? renewalTurnsShort(rig) * taperThreads[rig.job.workpiece.teeSize].pitchM : 0;
+}
+
+/** Where everything stands, m above the crown, with the tee that is in the coupling now. */
+export function standingGeometry(rig: RigState): ReturnType<typeof geometryOf> {
+  const as = geometryOf(rig.job);
+  const lift = renewalLiftM(rig);
+  if (lift === 0) return as;
+  return {
+    ...as,
+    teeMaleEndZM: as.teeMaleEndZM + lift,
+    portAxisZM: as.portAxisZM + lift,
+    portUndersideZM: as.portUndersideZM + lift,
+    hubUndersideZM: as.hubUndersideZM + lift,
+    bossZM: as.bossZM + lift,
+    plugShoulderZM: as.plugShoulderZM + lift,
+    plugTopZM: as.plugTopZM + lift,
+    stopperWasherZM: as.stopperWasherZM + lift,
+    stopperBottomZM: as.stopperBottomZM + lift,
+    firstSeatZM: as.firstSeatZM + lift,
+  };
+}
+
 /** Circles the tee sweeps, m: as found, sawn flush, corners dressed. */
 export function streetTeeSwept(job: Job) {
   return geometryOf(job).sweptM;
@@ -48,7 +83,7 @@ export function elevations(rig: RigState): Elevations | null {
 
 function elevationsOf(rig: RigState): Elevations | null {
   if (rig.saddle.on === 'board') return null;
-  const geometry = geometryOf(rig.job);
+  const geometry = standingGeometry(rig);
   const seatZM = rig.saddle.on === 'tee' ? geometry.firstSeatZM : geometry.secondSeatZM;
   const standing = stackUp(seatZM, ['saddle', ...rig.stack.map((p) => p.kind)]);
   const valve = standing.find((s) => s.kind === 'isolationValve');
@@ -76,6 +111,7 @@ export function loadLengthM(rig: RigState, load: RodLoad | null): number {
   const geometry = geometryOf(rig.job);
   switch (load) {
     case 'plug':
+    case 'newPlug':
       return pieces.topPlug.dims(size).threadLengthM;
     case 'closing':
       return pieces.closingPlug.dims(size).threadLengthM;
@@ -84,6 +120,7 @@ export function loadLengthM(rig: RigState, load: RodLoad | null): number {
     case 'stopper':
       return pieces.boreStopper.dims(size).belowTopM;
     case 'tee':
+    case 'renewal':
       return geometry.plugShoulderZM - geometry.teeMaleEndZM;
   }
 }
@@ -122,11 +159,18 @@ export interface ThreadSeat {
 
 /** Where the tip stands when the load's thread first bites, and its pitch. */
 export function threadSeat(rig: RigState, load: RodLoad): ThreadSeat {
+  if (load === 'renewal') return renewalSeat(rig);
   const size = rig.job.workpiece.teeSize;
-  const geometry = geometryOf(rig.job);
+  const geometry = standingGeometry(rig);
   const thread = taperThreads[size];
   const at = load === 'closing' ? geometry.closingShoulderZM : geometry.plugShoulderZM;
   return { biteTipZM: at + thread.madeUpM, pitchM: thread.pitchM };
+}
+
+/** The renewal tee hangs on its keeper's square; it bites so much above where it would be fully made up. */
+function renewalSeat(rig: RigState): ThreadSeat {
+  const thread = taperThreads[rig.job.workpiece.teeSize];
+  return { biteTipZM: geometryOf(rig.job).plugShoulderZM + thread.madeUpM, pitchM: thread.pitchM };
 }
 
 /** Lowest elevation the tip can reach with what it carries, and what it meets there. */
@@ -134,11 +178,12 @@ export function tipFloor(rig: RigState): {
   readonly zM: number;
   readonly meets: RodLoad | 'boss' | 'coupling' | 'bore';
 } {
-  const geometry = geometryOf(rig.job);
+  const geometry = standingGeometry(rig);
   const { load, tip } = rig.rod;
   const holder = tip !== null && rig.kit[tip].kind !== 'socket';
   if (rig.tee.at === 'coupling') {
-    const lift = rig.tee.turnsBack * taperThreads[rig.job.workpiece.teeSize].pitchM;
+    const lift = renewed(rig) ? 0 : rig.tee.turnsBack * taperThreads[rig.job.workpiece.teeSize].pitchM;
+    const newPlug = rig.renewal.plug;
     if (rig.plug.at === 'tee') {
       const up = rig.plug.turnsBack * taperThreads[rig.job.workpiece.teeSize].pitchM;
       return load === null && !holder
@@ -152,7 +197,14 @@ export function tipFloor(rig: RigState): {
         ? { zM: geometry.plugShoulderZM + up + lift, meets: 'keeper' }
         : { zM: geometry.plugTopZM + up + lift + loadLengthM(rig, load), meets: 'boss' };
     }
-    if (load === 'keeper' || load === 'plug')
+    if (newPlug.at === 'tee') {
+      const up =
+        (madeUpTurns(rig.job) - newPlug.engagedTurns) * taperThreads[rig.job.workpiece.teeSize].pitchM;
+      return load === null && !holder
+        ? { zM: geometry.plugShoulderZM + up, meets: 'newPlug' }
+        : { zM: geometry.plugTopZM + up + loadLengthM(rig, load), meets: 'boss' };
+    }
+    if (load === 'keeper' || load === 'plug' || load === 'newPlug')
       return { zM: threadSeat(rig, load).biteTipZM + lift, meets: load };
     if (load === null && rig.stopper.at === 'fallen')
       return { zM: geometry.portUndersideZM - rig.stopper.belowPortM, meets: 'stopper' };
@@ -172,6 +224,7 @@ export function tipFloor(rig: RigState): {
       : { zM: geometry.closingShoulderZM + up + 0.02 + loadLengthM(rig, load), meets: 'coupling' };
   }
   if (load === 'closing') return { zM: threadSeat(rig, 'closing').biteTipZM, meets: 'closing' };
+  if (load === 'renewal') return { zM: threadSeat(rig, 'renewal').biteTipZM, meets: 'renewal' };
   if (load === 'tee') {
     return { zM: geometry.couplingTopZM + loadLengthM(rig, 'tee'), meets: 'tee' };
   }

@@ -13,8 +13,9 @@ import {
 import { GRAVITY_M_PER_S2, psi } from '../units/index.ts';
 import type { RigState } from './state.ts';
 import type { Sense } from './sense.ts';
+import { renewed } from './reach.ts';
 import { troubleSize } from './troubles.ts';
-import { cradleMains, type TeeSize } from './job.ts';
+import { cradleMains, type Job, type TeeSize } from './job.ts';
 
 const c = constants;
 const bySize = constantsByTeeSize;
@@ -158,6 +159,13 @@ export function seatOpenings(rig: RigState, sense: Sense): SeatOpening[] {
   return [...seat, liftOpening(rig)];
 }
 
+/** The face the ring bears on, as clean as it is. A renewal tee brings a new one. */
+function bossFace(rig: RigState): Job['workpiece']['boss'] {
+  if (renewed(rig)) return 'sound';
+  const { boss } = rig.job.workpiece;
+  return rig.site.cleaned.boss || boss !== 'sound' ? boss : 'pitted';
+}
+
 function firstSeat(rig: RigState, gauge: number): SeatOpening[] {
   const { workpiece } = rig.job;
   const id = rig.seatRing.piece;
@@ -175,11 +183,7 @@ function firstSeat(rig: RigState, gauge: number): SeatOpening[] {
       : squeezeUnderGas(sits, set, spring, endLoadN(rig, gauge));
   // what lifts it clear of the boss is the lift's own opening
   const squeeze = Math.max(0, Math.min(spring.stopSqueeze, held + (sits.onMetal ? 0 : weight)));
-  const boss = rig.site.cleaned.boss
-    ? workpiece.boss
-    : workpiece.boss === 'sound'
-      ? 'pitted'
-      : workpiece.boss;
+  const boss = bossFace(rig);
   const stiffer = 1 + troubleSize(rig, 'cold');
   const law = {
     gapM: boss === 'sound' ? c.gapSoundM.value : c.gapPittedM.value,

@@ -1,11 +1,11 @@
 import { streetTeeSwept } from './reach.ts';
-import type { Job } from './job.ts';
-import type { ChainState, KitPiece, RigState } from './state.ts';
+import { wholeKit, type Job } from './job.ts';
+import type { ChainState, KitPiece, RigState, ThreadState } from './state.ts';
 
 /** The rig before the first hand touches it: the tee as found, every kit piece on the board. */
 export function setUp(job: Job): RigState {
   const kit: Record<string, KitPiece> = {};
-  for (const entry of job.kit) {
+  for (const entry of wholeKit(job)) {
     kit[entry.id] = {
       id: entry.id,
       kind: entry.kind,
@@ -14,7 +14,7 @@ export function setUp(job: Job): RigState {
       defects: entry.defects ?? {},
       inspected: false,
       rejected: false,
-      where: 'board',
+      where: job.kit.includes(entry) ? 'board' : 'rig',
       sealant: false,
     };
   }
@@ -33,7 +33,7 @@ export function setUp(job: Job): RigState {
       },
       oiledAtS: {},
       marks: {},
-      zeroed: { main: false, second: false, head: false },
+      zeroed: { main: false, second: false, head: false, test: false },
       detectorBumped: false,
       detectorAt: 'hole',
       bonded: { tee: false, service: false },
@@ -86,10 +86,21 @@ export function setUp(job: Job): RigState {
       slippedM: 0,
     },
     keeper: { piece: null, at: 'board', engagedTurns: 0, torqueNm: 0, movedTurns: 0 },
-    closing: { piece: null, at: 'board', engagedTurns: 0, torqueNm: 0, crossed: false, threadFound: false },
+    closing: { piece: null, at: 'board', ...unthreaded },
+    renewal: {
+      piece: null,
+      at: 'board',
+      ...unthreaded,
+      mostTurns: 0,
+      plug: { piece: null, at: 'board', ...unthreaded },
+    },
+    line: { laid: false, cap: null, tieIn: null, tieInStrained: false, riser: null, riserOpen: 0 },
+    testSet: { on: null, ventOpen: 0, pumpUntilS: 0, strokes: 0 },
     ending: null,
   };
 }
+
+const unthreaded: ThreadState = { engagedTurns: 0, torqueNm: 0, crossed: false, threadFound: false };
 
 function slackChain(): ChainState {
   return { piece: null, hooked: false, left: 0, right: 0, settledM: 0, unsettledM: 0, taps: 0 };

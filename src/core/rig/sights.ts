@@ -3,11 +3,12 @@ import type { Bubbles, Sight } from './facts.ts';
 import type { Hindrance } from './hindrance.ts';
 import { mainGaugePa } from './mainFeed.ts';
 import { hasValve, teeInside, topPiece } from './network.ts';
-import { handTightTurns } from './reach.ts';
+import { houseCell, joined, mainEndCapped } from './line.ts';
+import { handTightTurns, renewed } from './reach.ts';
 import { chainSet, seating } from './seats.ts';
 import type { Sense } from './sense.ts';
 import { seenAround, seenOnHose, seenOnWall, troubleSize } from './troubles.ts';
-import type { RigState } from './state.ts';
+import type { RigState, ThreadState } from './state.ts';
 
 /** What an eye finds there; null where something covers it. */
 export function sightFrom(rig: RigState, at: LookPlace, sense: Sense): Sight | null {
@@ -15,6 +16,7 @@ export function sightFrom(rig: RigState, at: LookPlace, sense: Sense): Sight | n
   switch (at) {
     case 'boss':
       if (rig.seatRing.piece !== null || rig.saddle.on === 'tee') return null;
+      if (renewed(rig)) return { visible: true, face: 'sound' };
       return { visible: true, face: rig.site.cleaned.boss ? workpiece.boss : dirtyFace(workpiece.boss) };
     case 'coupling':
       if (rig.collar.gasket !== null || teeInside(rig)) return null;
@@ -69,7 +71,8 @@ function tubeSight(rig: RigState, sense: Sense): Omit<Sight, 'visible'> {
   if (rig.tee.at === 'coupling') {
     if (rig.plug.at === 'tee') return { plugIn: true };
     if (rig.keeper.at === 'tee') return { plugIn: true, stopperSeen: false };
-    const scale = rig.job.workpiece.boreScale && !rig.site.cleaned.bore;
+    if (rig.renewal.plug.at === 'tee') return { plugIn: true, ...threadedSight(rig, rig.renewal.plug) };
+    const scale = rig.job.workpiece.boreScale && !rig.site.cleaned.bore && !renewed(rig);
     if (rig.stopper.at !== 'set') return { plugIn: false, boreClear: !scale, stopperSeen: false };
     return {
       plugIn: false,
@@ -81,10 +84,20 @@ function tubeSight(rig: RigState, sense: Sense): Omit<Sight, 'visible'> {
     };
   }
   if (rig.closing.at === 'coupling') {
-    const past = rig.closing.engagedTurns - handTightTurns(rig.job);
-    return { plugIn: true, closingSquare: !rig.closing.crossed, closingTurnsShown: Math.max(0, 3 - past) };
+    return { plugIn: true, ...threadedSight(rig, rig.closing) };
   }
   return { plugIn: false, threadsSound: troubleSize(rig, 'threadWorn') <= 0, stopperSeen: false };
+}
+
+/** The old service's cut end is joined to the renewal tee: there is no end any more. */
+function rejoined(rig: RigState): boolean {
+  return joined(rig) && houseCell(rig.job).startsWith('service');
+}
+
+/** A plug seen from above: square or not, and how many of its threads still show. */
+function threadedSight(rig: RigState, plug: ThreadState): Omit<Sight, 'visible'> {
+  const past = plug.engagedTurns - handTightTurns(rig.job);
+  return { closingSquare: !plug.crossed, closingTurnsShown: Math.max(0, 3 - past) };
 }
 
 /** Moles a second at which bubbles show (ASTM E515: 1e-4 std cm³/s), stream and blow the fluid away. */
@@ -147,7 +160,22 @@ function leakSpot(rig: RigState, at: LeakPlace): LeakSpot {
       return { link: 'gland', cell: 'above', reachable: true, there: has('rodBarrel') };
     case 'closingPlug':
       return { link: 'closing', cell: 'main', reachable: bare, there: rig.closing.at === 'coupling' };
+    case 'benchTee':
+      return { link: 'benchTee', cell: 'bench', reachable: true, there: rig.testSet.on === 'bench' };
+    case 'lineEnds': {
+      const there = rig.job.system.renewal !== undefined && (mainEndCapped(rig) || joined(rig));
+      return { link: 'lineEnds', cell: houseCell(rig.job), reachable: true, there };
+    }
+    case 'tieIn':
+      return { link: 'tieIn', cell: 'barrel', reachable: true, there: joined(rig) };
+    case 'newPlug':
+      return { link: 'plug', cell: 'barrel', reachable: bare, there: rig.renewal.plug.at === 'tee' };
     case 'cutEnd':
-      return { link: 'serviceEnd', cell: 'service1', reachable: true, there: rig.branch.cut === 'through' };
+      return {
+        link: 'serviceEnd',
+        cell: 'service1',
+        reachable: true,
+        there: rig.branch.cut === 'through' && !rejoined(rig),
+      };
   }
 }

@@ -5,7 +5,7 @@ import { bedChains } from './acts/seat.ts';
 import type { FactBody } from './facts.ts';
 import { mainGaugePa } from './mainFeed.ts';
 import { hasValve } from './network.ts';
-import { ballUpTravelM, tipFloor, travelForTip } from './reach.ts';
+import { ballUpTravelM, renewed, tipFloor, travelForTip } from './reach.ts';
 import { rodGland, rodLoose } from './rodFree.ts';
 import { OPEN_RAD } from './actions.ts';
 import type { Sense } from './sense.ts';
@@ -22,6 +22,8 @@ export type Spontaneous = 'rodThrown' | 'rodSinks' | 'stopperSlips' | null;
 const REBOUND_M = 0.05;
 /** How far a stopper that lets go travels before the port vents what pushed it, m (assumed). */
 const SLIP_M = 0.03;
+/** Thrust that lifts a slack stopper with its rod, N (assumed: the rod's own weight). */
+const LIFTS_ROD_N = 30;
 /** A rod thrown with more energy than this ends the exercise, J (assumed: a hammer blow to the face). */
 const HURT_ENERGY_J = 8;
 
@@ -38,10 +40,10 @@ export function wouldMove(rig: RigState, sense: Sense): Spontaneous {
 }
 
 function stopperSlips(rig: RigState, sense: Sense): boolean {
-  if (!stopperInBore(rig) || rig.stopper.torqueNm <= 0 || rig.stopper.belowPortM < -SLIP_M / 2) {
-    return false;
-  }
+  if (!stopperInBore(rig) || rig.stopper.belowPortM < -SLIP_M / 2) return false;
   const thrust = thrustUpN(rig, sense);
+  // one slackened right off is a piston while a difference stands across it; one being lowered lets the gas by
+  if (rig.stopper.torqueNm <= 0 && !(renewed(rig) && thrust > LIFTS_ROD_N)) return false;
   // a keeper stops it going up; nothing stops it going down
   if (thrust > 0 && rig.keeper.at === 'tee' && !stemTooShort(rig)) return false;
   return stopperVerdict(thrust, holdsN(rig, sense.atS)) === 'slips';

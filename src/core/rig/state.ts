@@ -30,6 +30,9 @@ export interface RigState {
   readonly stopper: StopperState;
   readonly keeper: KeeperState;
   readonly closing: ClosingPlugState;
+  readonly renewal: RenewalState;
+  readonly line: LineState;
+  readonly testSet: TestSetState;
   readonly ending: Ending | null;
 }
 
@@ -136,7 +139,7 @@ export interface StackPiece {
   readonly jointNm: number;
 }
 
-export type RodLoad = 'plug' | 'stopper' | 'tee' | 'keeper' | 'closing';
+export type RodLoad = 'plug' | 'stopper' | 'tee' | 'keeper' | 'closing' | 'renewal' | 'newPlug';
 
 export interface RodState {
   /** Kit id of the tip fitted, or null. */
@@ -187,14 +190,59 @@ export interface KeeperState {
   readonly movedTurns: number;
 }
 
-export interface ClosingPlugState {
-  readonly piece: string | null;
-  readonly at: 'board' | 'rod' | 'coupling';
+/** A male thread being made up from nothing. */
+export interface ThreadState {
   readonly engagedTurns: number;
   readonly torqueNm: number;
   readonly crossed: boolean;
   /** The start of the thread was found by turning back first. */
   readonly threadFound: boolean;
+}
+
+export interface ClosingPlugState extends ThreadState {
+  readonly piece: string | null;
+  readonly at: 'board' | 'rod' | 'coupling';
+}
+
+/**
+ * The renewal tee. Once its thread has bitten in the coupling `tee`, `stopper` and `keeper` tell of it and of what
+ * came in it; here stands what a street tee does not have.
+ */
+export interface RenewalState extends ThreadState {
+  readonly piece: string | null;
+  readonly at: 'board' | 'rod' | 'coupling';
+  /** Farthest it was ever screwed in, turns: turned back from there a taper thread no longer seals. */
+  readonly mostTurns: number;
+  /** Its own top plug, run in at the end. */
+  readonly plug: NewPlugState;
+}
+
+export interface NewPlugState extends ThreadState {
+  readonly piece: string | null;
+  readonly at: 'board' | 'rod' | 'tee';
+}
+
+/** The service that leaves the renewal tee. */
+export interface LineState {
+  /** A new line lies in its trench; the old one needs no laying. */
+  readonly laid: boolean;
+  /** Cap on the main end of a new line. */
+  readonly cap: string | null;
+  /** What joins the line to the tee's branch. */
+  readonly tieIn: string | null;
+  /** The joint was pulled about when the tee was turned with it on. */
+  readonly tieInStrained: boolean;
+  readonly riser: string | null;
+  /** Share of its cock that stands open. */
+  readonly riserOpen: number;
+}
+
+/** Gauge, pump and vent on a hose: on the renewal tee's bench cap, on the house end of the line, or on neither. */
+export interface TestSetState {
+  readonly on: 'bench' | 'line' | null;
+  readonly ventOpen: number;
+  readonly pumpUntilS: number;
+  readonly strokes: number;
 }
 
 export type Ending =

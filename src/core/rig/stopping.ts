@@ -7,6 +7,7 @@ import {
   stopperLeak,
   type StopperRubber,
 } from '../physics/index.ts';
+import { renewed } from './reach.ts';
 import type { RigState } from './state.ts';
 import type { SeatOpening } from './seats.ts';
 import type { TeeSize } from './job.ts';
@@ -41,6 +42,17 @@ export function squeezeTorqueNm(rubber: ScrewedRubber, turns: number): number {
   const fillNm = fillForceTorqueNm(rubber);
   if (wound <= fillM) return fillM === 0 ? fillNm : (fillNm * Math.max(0, wound)) / fillM;
   return fillNm + (wound - fillM) * wallStiffnessNmPerM(rubber);
+}
+
+/** Turns of the squeezing screw at which that torque is reached. */
+export function squeezeTurnsFor(rubber: ScrewedRubber, torqueNm: number): number {
+  const fillM = rubber.lengthM * (1 - fillStretch(rubber));
+  const fillNm = fillForceTorqueNm(rubber);
+  const wound =
+    torqueNm <= fillNm
+      ? (fillM * torqueNm) / fillNm
+      : fillM + (torqueNm - fillNm) / wallStiffnessNmPerM(rubber);
+  return wound / rubber.screwPitchM;
 }
 
 /** How stiff the rubber is once the bore confines it, Pa (assumed). */
@@ -107,7 +119,8 @@ export function stopperHoldsN(rig: RigState, atS: number): number {
   const fit = squeezeStopper(rubber, liveTorqueNm(rig, atS));
   const { oily: oiled, sealantSmeared } =
     rig.stopper.piece === null ? {} : rig.kit[rig.stopper.piece].defects;
-  const oily = oiled === true || sealantSmeared === true;
+  // the renewal tee's rubber is greased, so that it can be drawn again
+  const oily = renewed(rig) || oiled === true || sealantSmeared === true;
   const friction = oily ? c.stopperFrictionOily.value : c.stopperFrictionDry.value;
   return stopperFrictionN(rubber, fit, friction) * (1 - exposedShare(rig));
 }
@@ -127,7 +140,7 @@ export function stopperOpening(rig: RigState, dropPa: number, atS: number): Seat
   if (size === null || !stopperInBore(rig)) return [open];
   const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
   const fit = squeezeStopper(rubber, liveTorqueNm(rig, atS));
-  const scaled = rig.job.workpiece.boreScale && !rig.site.cleaned.bore;
+  const scaled = rig.job.workpiece.boreScale && !rig.site.cleaned.bore && !renewed(rig);
   const softPa = scaled ? c.stopperSealMarginScaledPa.value : c.stopperSealMarginPa.value;
   const margin = softPa * (1 + troubleSize(rig, 'cold'));
   const leak = stopperLeak(rubber, fit, Math.abs(dropPa), margin, c.stopperGapM.value);

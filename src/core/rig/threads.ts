@@ -1,6 +1,6 @@
 import { constants, taperThreads } from '../catalogue/index.ts';
 import { backedOffSlot, circleM2, madeUpLeakCdAM2, type Link } from '../physics/index.ts';
-import { handTightTurns, madeUpTurns } from './reach.ts';
+import { handTightTurns, madeUpTurns, renewed } from './reach.ts';
 import type { SeatOpening } from './seats.ts';
 import type { RigState } from './state.ts';
 import { troubleSize } from './troubles.ts';
@@ -29,6 +29,7 @@ export function openBore(rig: RigState): SeatOpening {
 
 /** Opening past the top plug's thread. */
 export function plugOpening(rig: RigState): SeatOpening[] {
+  if (renewed(rig)) return newPlugOpening(rig);
   if (rig.plug.at !== 'tee') return [openBore(rig)];
   const planted = rig.job.workpiece.plugLeakCdAM2;
   const openings = backedOff(rig, rig.plug.turnsBack);
@@ -38,6 +39,7 @@ export function plugOpening(rig: RigState): SeatOpening[] {
 /** Opening past the tee's male thread in the coupling; strained threads weep. */
 export function teeThreadOpening(rig: RigState): SeatOpening[] {
   if (rig.tee.at !== 'coupling') return [];
+  if (renewed(rig)) return renewalThreadOpening(rig);
   const strained = rig.tee.strained > 0.05 ? c.weepingJointCdAM2.value : 0;
   const openings = backedOff(rig, rig.tee.turnsBack);
   return strained > 0 ? [...openings, { law: 'orifice', cdAM2: strained }] : openings;
@@ -119,6 +121,41 @@ export function keeperOpening(rig: RigState): SeatOpening[] {
     crossed: false,
     wrongThread: id !== null && rig.kit[id].defects.wrongThread === true,
   });
+}
+
+/** Turned back by more than this from where it was, a taper thread no longer seals, turns (assumed). */
+const BACKED_TURNS = 0.02;
+
+/** Opening past the renewal tee's thread in the coupling; turned back it weeps until it has gone on beyond where it was. */
+function renewalThreadOpening(rig: RigState): SeatOpening[] {
+  const { piece, engagedTurns, mostTurns, crossed } = rig.renewal;
+  const kept = piece === null ? null : rig.kit[piece];
+  const openings = makingUp(rig, {
+    engagedTurns,
+    sealant: kept?.sealant === true,
+    crossed,
+    wrongThread: kept?.defects.wrongThread === true,
+  });
+  const backed = mostTurns - engagedTurns > BACKED_TURNS || rig.tee.strained > 0.05;
+  return backed ? [...openings, { law: 'orifice', cdAM2: c.handTightCdAM2.value }] : openings;
+}
+
+/** Opening past the new plug in the renewal tee's top. */
+function newPlugOpening(rig: RigState): SeatOpening[] {
+  const { piece, at, engagedTurns, crossed } = rig.renewal.plug;
+  if (at !== 'tee' || piece === null) return [openBore(rig)];
+  const { sealant, defects, trueSize } = rig.kit[piece];
+  const wrongThread = defects.wrongThread === true || trueSize !== rig.job.workpiece.teeSize;
+  return makingUp(rig, { engagedTurns, sealant, crossed, wrongThread });
+}
+
+/** Opening of the tie-in joint to the hole: tight with sealant, weeping without, or where it was pulled about. */
+export function tieInOpening(rig: RigState): SeatOpening[] {
+  const id = rig.line.tieIn;
+  const sealed = id !== null && rig.kit[id].sealant && rig.kit[id].defects.wrongThread !== true;
+  const weep =
+    (sealed ? 0 : c.plugNoSealantCdAM2.value) + (rig.line.tieInStrained ? c.handTightCdAM2.value : 0);
+  return [{ law: 'orifice', cdAM2: c.goodJointCdAM2.value + weep }];
 }
 
 /** Opening past the closing plug in the coupling. */

@@ -65,6 +65,9 @@ const gasKeys = [
   'stopper',
   'keeper',
   'closing',
+  'renewal',
+  'line',
+  'testSet',
   'ending',
 ] as const satisfies readonly (keyof RigState)[];
 

@@ -7,6 +7,7 @@ import {
   mainTurnsAtS,
   move,
   rigWeightN,
+  testSetPumped,
   type Fact,
   type FactBody,
   type RigState,
@@ -162,6 +163,7 @@ function dueTimes(run: RunState, rig: RigState, atS: number): readonly number[] 
   const turnsS = mainTurnsAtS(rig, atS);
   if (turnsS !== null) times.push(turnsS);
   if (rig.testHead.strokes > 0) times.push(rig.testHead.pumpUntilS);
+  if (rig.testSet.strokes > 0) times.push(rig.testSet.pumpUntilS);
   if (rig.site.isolatedAtS !== null) times.push(rig.site.isolatedAtS);
   return times;
 }
@@ -181,6 +183,7 @@ function whatIsDue(rig: RigState, sense: Sense): { rig: RigState; facts: readonl
     const fact = { fact: 'pumped', strokes: testHead.strokes, headGaugePa: sense.gaugePa('above') } as const;
     return { rig: { ...rig, testHead: { ...testHead, strokes: 0 } }, facts: [fact] };
   }
+  if (rig.testSet.strokes > 0 && rig.testSet.pumpUntilS <= byNow) return testSetPumped(rig, sense);
   return { rig, facts: [] };
 }
 

@@ -1,3 +1,4 @@
+import type { KitKind } from '../../core/rig/index.ts';
 import { tell } from '../words/index.ts';
 import { lastFact } from './felt.ts';
 import type { Rows } from './offer.ts';
@@ -82,9 +83,12 @@ export const keeperRows: Rows = ({ run, units, holdBack }) => {
   ];
 };
 
+/** Kinds whose thread is dressed with sealant. */
+const sealed: ReadonlySet<KitKind> = new Set(['closingPlug', 'renewalTee', 'newTopPlug', 'tieIn']);
+
 /** Plugs that can be given sealant: those still on the board. */
 export const closingRows: Rows = ({ run, voice }) => {
-  const plugs = Object.values(run.rig.kit).filter((piece) => piece.kind === 'closingPlug');
+  const plugs = Object.values(run.rig.kit).filter((piece) => sealed.has(piece.kind));
   return [
     {
       name: tell('row.sealant'),

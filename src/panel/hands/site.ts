@@ -34,6 +34,7 @@ const groups: readonly (readonly [WordKey, readonly SiteTask[]])[] = [
       'cover',
     ],
   ],
+  ['row.renewal', ['layService', 'relightList', 'relight']],
 ];
 
 /** The site: who was asked, what was put ready. */

@@ -3,6 +3,7 @@ import type { WordKey } from '../words/index.ts';
 import type { Rows } from './offer.ts';
 import { branchRows, plugRows, teeRows } from './parting.ts';
 import { bleedRows, chainRows, collarRows, headRows, valveRows } from './rig.ts';
+import { keeperBiteRows, riserRows, testSetRows } from './renewal.ts';
 import { closingRows, keeperRows, rodRows, stopperRows } from './rod.ts';
 import { cleanRows, gaugeRows, leakRows, lookRows, measureRows } from './senses.ts';
 import { siteRows, stopRows } from './site.ts';
@@ -82,7 +83,14 @@ export const things: readonly Thing[] = [
     ['innerRod.turn', 'collar.set'],
     ['boreStopper'],
   ),
-  thing('keeper', 'thing.keeper', 'cluster.bore', keeperRows, ['keeper.pull'], ['keeperPlug']),
+  thing(
+    'keeper',
+    'thing.keeper',
+    'cluster.bore',
+    (grip) => [...keeperRows(grip), ...keeperBiteRows(grip)],
+    ['keeper.pull', 'keeper.turn'],
+    ['keeperPlug'],
+  ),
   thing(
     'branch',
     'thing.branch',
@@ -107,5 +115,21 @@ export const things: readonly Thing[] = [
     ['collarBolt.turn'],
     ['cupGasket', 'splitCollar'],
   ),
-  thing('closing', 'thing.closing', 'cluster.bore', closingRows, ['sealant.apply'], ['closingPlug']),
+  thing(
+    'closing',
+    'thing.closing',
+    'cluster.bore',
+    closingRows,
+    ['sealant.apply'],
+    ['closingPlug', 'renewalTee', 'newTopPlug', 'tieIn'],
+  ),
+  thing(
+    'testSet',
+    'thing.testSet',
+    'cluster.bore',
+    testSetRows,
+    ['testSet.join', 'testSet.pump', 'testSet.vent', 'temperature.read'],
+    ['testSet'],
+  ),
+  thing('riser', 'thing.riser', 'cluster.bore', riserRows, ['riser.turn', 'riser.read'], ['purgeRiser']),
 ];

@@ -22,9 +22,17 @@ const placed: ReadonlySet<KitKind> = new Set([
   'splitCollar',
   'valveCap',
   'serviceCap',
+  'tieIn',
+  'purgeRiser',
 ]);
 const tips: ReadonlySet<KitKind> = new Set(['socket', 'stopperHolder', 'magnet']);
-const loads: ReadonlySet<KitKind> = new Set(['boreStopper', 'keeperPlug', 'closingPlug']);
+const loads: ReadonlySet<KitKind> = new Set([
+  'boreStopper',
+  'keeperPlug',
+  'closingPlug',
+  'renewalTee',
+  'newTopPlug',
+]);
 
 /** Looked over, set aside, and put where it belongs or taken from there again. */
 export function pieceOffers(piece: KitPiece, rig: RigState, holdBack: boolean): PieceOffer[] {

@@ -14,5 +14,11 @@ export const stageOfHoldPoint: Readonly<Record<HoldPointId, StageId>> = {
   H9: 's9',
   H10: 's10',
   H11: 's11',
+  R1: 'r1',
+  R2: 'r2',
+  R3: 'r3',
+  R4: 'r4',
+  R5: 'r5',
+  R6: 'r6',
   H12: 's12',
 };

@@ -54,6 +54,16 @@ export function fluidRing(
     }
     case 'closingPlug':
       return level(g.couplingTopZM + 0.001, tee.maleOdM / 2 + 0.001);
+    case 'newPlug':
+      return level(g.bossZM + lift + 0.001, tee.maleOdM / 2 + 0.001);
+    case 'tieIn':
+      return {
+        centre: [0, pieces.renewalTee.dims(teeSize).bodyOdM / 2 + 0.03, g.portAxisZM + lift],
+        radiusM: 0.012,
+      };
+    case 'benchTee':
+    case 'lineEnds':
+      return null;
     case 'cutEnd':
       return { centre: [0, cutAtM(tee.axisToBossM) + 0.004, g.portAxisZM + 0.016], radiusM: 0.006 };
   }

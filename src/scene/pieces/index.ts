@@ -12,7 +12,10 @@ import { keeperPlug } from './keeperPlug.ts';
 import { lowerSpool } from './lowerSpool.ts';
 import { magnet } from './magnet.ts';
 import { main } from './main.ts';
+import { newTopPlug } from './newTopPlug.ts';
 import type { PieceShape } from './part.ts';
+import { purgeRiser } from './purgeRiser.ts';
+import { renewalTee } from './renewalTee.ts';
 import { rod } from './rod.ts';
 import { rodBarrel } from './rodBarrel.ts';
 import { saddle } from './saddle.ts';
@@ -25,6 +28,8 @@ import { socket } from './socket.ts';
 import { splitCollar } from './splitCollar.ts';
 import { stopperHolder } from './stopperHolder.ts';
 import { testHead } from './testHead.ts';
+import { testSet } from './testSet.ts';
+import { tieIn } from './tieIn.ts';
 import { topPlug } from './topPlug.ts';
 import { upperSpool } from './upperSpool.ts';
 import { valveCap } from './valveCap.ts';
@@ -59,4 +64,9 @@ export const shapes: Record<PieceKind, PieceShape> = {
   valveCap,
   gaugeRing,
   serviceCap,
+  renewalTee,
+  newTopPlug,
+  tieIn,
+  testSet,
+  purgeRiser,
 };

@@ -1,5 +1,6 @@
 import type { StageId } from '../../procedure/index.ts';
 import { makeSafe } from '../safe/index.ts';
+import type { Work as JobWork } from '../../rig/index.ts';
 import { crewOf, act, StopWork, type Crew } from '../crew.ts';
 import type { Hand, Work } from '../hand.ts';
 import { rigOffUnopened } from './recover/rigOff.ts';
@@ -13,6 +14,12 @@ import { lockStop } from './stage07LockStop.ts';
 import { partService } from './stage08PartService.ts';
 import { sealOnCoupling } from './stage09SealOnCoupling.ts';
 import { drawTee } from './stage10DrawTee.ts';
+import { joinAndProve } from './renewJoin.ts';
+import { provedOnBench } from './renewBench.ts';
+import { purgeAndRelight } from './renewPurge.ts';
+import { runIn } from './renewRunIn.ts';
+import { setNewPlug } from './renewPlug.ts';
+import { testLine } from './renewTest.ts';
 import { closeCoupling } from './stage11Close.ts';
 import { handBack } from './stage12HandBack.ts';
 
@@ -42,25 +49,42 @@ const pieces: readonly (readonly [StageId, (crew: Crew) => Work])[] = [
   ['s6', stopBore],
   ['s7', lockStop],
   ['s8', partService],
+  ['r1', provedOnBench],
   ['s9', sealOnCoupling],
   ['s10', drawTee],
   ['s11', closeCoupling],
+  ['r2', runIn],
+  ['r3', testLine],
+  ['r4', joinAndProve],
+  ['r5', setNewPlug],
+  ['r6', purgeAndRelight],
   ['s12', handBack],
 ];
 
-/** The whole job, or the stages a drill asks for; then it is told that the work is done. */
-function* asOrdered(crew: Crew): Work {
-  const { drill } = crew.order;
-  for (const [, work] of pieces.slice(at(drill?.from ?? 's1'), at(drill?.to ?? 's12') + 1)) yield* work(crew);
-  yield* act(crew, { kind: 'finish' });
+/** Those that this work has: the coupling is closed, or given a new tee. */
+function piecesOf(work: JobWork): typeof pieces {
+  return pieces.filter(([id]) => (work === 'abandon' ? !id.startsWith('r') : id !== 's11'));
 }
 
-const at = (stage: StageId): number => pieces.findIndex(([id]) => id === stage);
+/** The whole job, or the stages a drill asks for; then it is told that the work is done. */
+function* asOrdered(crew: Crew): Work {
+  const { drill, work } = crew.order;
+  const own = piecesOf(work);
+  const from = own.findIndex(([id]) => id === (drill?.from ?? 's1'));
+  const to = own.findIndex(([id]) => id === (drill?.to ?? 's12'));
+  for (const [, each] of own.slice(from, to + 1)) yield* each(crew);
+  yield* act(crew, { kind: 'finish' });
+}
 
 /** The same crew, which does all that comes before a stage and leaves the rest to others. */
 export function steadyUpTo(stage: StageId): Hand {
   return function* (order, first) {
     const crew = crewOf(order, first);
-    for (const [, work] of pieces.slice(0, at(stage))) yield* work(crew);
+    const own = piecesOf(crew.order.work);
+    for (const [, each] of own.slice(
+      0,
+      own.findIndex(([id]) => id === stage),
+    ))
+      yield* each(crew);
   };
 }

@@ -1,4 +1,4 @@
-import { cradleMains, kitKinds, type SiteTask } from '../../rig/index.ts';
+import { cradleMains, kitKinds, type KitKind, type SiteTask } from '../../rig/index.ts';
 import { act, lastOf, readGauge, StopWork, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { soundPiece } from './recover/kit.ts';
@@ -26,6 +26,14 @@ const service: readonly SiteTask[] = [
 
 /** Cradle blocks are looked at where the main needs them, the magnet when something has dropped. */
 const used = kitKinds.filter((kind) => kind !== 'cradleBlock' && kind !== 'magnet');
+/** What only a renewal uses. */
+const renewing: ReadonlySet<KitKind> = new Set([
+  'renewalTee',
+  'newTopPlug',
+  'tieIn',
+  'testSet',
+  'purgeRiser',
+]);
 
 /** Site, people, service, air, pressure, workpiece and kit; then the first signature. */
 export function* setUp(crew: Crew): Work {
@@ -108,7 +116,9 @@ function* seen(crew: Crew, at: 'boss' | 'coupling' | 'wall' | 'wrap') {
 
 /** Every piece that will be used, looked over; a doubtful one is set aside and the next of its kind taken. */
 function* kitInspected(crew: Crew): Work {
-  for (const kind of used) yield* soundPiece(crew, kind);
+  for (const kind of used)
+    if (crew.order.work !== 'abandon' || !renewing.has(kind)) yield* soundPiece(crew, kind);
+  if (crew.order.work === 'renew') yield* soundPiece(crew, 'serviceCap', 1);
   yield* soundPiece(crew, 'chain', 1);
   yield* soundPiece(crew, 'closingPlug', 1);
   if (!cradleMains.includes(crew.order.mainNps)) return;

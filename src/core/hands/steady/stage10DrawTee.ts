@@ -6,7 +6,8 @@ import { barrelOnAndOpen, rodDown, rodUpAndBarrelOff } from './valveAndBleed.ts'
 
 /** Everything to hand, then the tee unscrewed by its keeper and brought up through the rig. */
 export function* drawTee(crew: Crew): Work {
-  yield* act(crew, { kind: 'sealant.apply', piece: pick(crew, 'closingPlug') });
+  const goesIn = crew.order.work === 'abandon' ? 'closingPlug' : 'renewalTee';
+  yield* act(crew, { kind: 'sealant.apply', piece: pick(crew, goesIn) });
   yield* act(crew, { kind: 'site.do', task: 'secondPerson' });
   const main = yield* readGauge(crew, 'main');
   if (main > crew.order.ratingGaugePa) throw new StopWork('pressureAboveRating');

@@ -59,10 +59,13 @@ function* closedAtLast(crew: Crew): Work {
 }
 
 /** Backwards until the start of the thread is felt, then in; true where it went in uncrossed. */
-export function* threadTaken(crew: Crew): Work<boolean> {
+export function* threadTaken(
+  crew: Crew,
+  plug: 'closing.turned' | 'newPlug.turned' = 'closing.turned',
+): Work<boolean> {
   for (let tries = 0; tries < 3; tries += 1) {
     yield* act(crew, { kind: 'rod.turn', turns: -1 / 4 });
-    if (yield* screwIn(crew)) return true;
+    if (yield* screwIn(crew, plug)) return true;
     yield* act(crew, { kind: 'rod.turn', turns: -8 });
   }
   return false;
@@ -74,7 +77,7 @@ function* ontoPlug(crew: Crew): Work {
 }
 
 /** Hand-tight first, then the right turns past it by feel: firm, not forced. True where it is in and not crossed. */
-function* screwIn(crew: Crew): Work<boolean> {
+function* screwIn(crew: Crew, plug: 'closing.turned' | 'newPlug.turned' = 'closing.turned'): Work<boolean> {
   const { closingPastHandTurns, closingNm } = crew.order.limits;
   const [least, most] = closingPastHandTurns;
   const firmNm = closingNm[0] + OVER_LEAST_NM;
@@ -83,7 +86,7 @@ function* screwIn(crew: Crew): Work<boolean> {
     const turns = past > 0 ? 1 / 6 : 1 / 3;
     const facts = yield* attemptTo(crew, { kind: 'rod.turn', turns });
     if (facts === null) break;
-    const turned = lastOf(facts, 'closing.turned');
+    const turned = lastOf(facts, plug);
     if (turned === null || turned.crossed) return false;
     if (turned.torqueNm >= HAND_TIGHT_NM) past += turns;
     if (past >= least && (turned.torqueNm >= firmNm || past + turns > most)) return true;
@@ -91,7 +94,8 @@ function* screwIn(crew: Crew): Work<boolean> {
   return past >= least;
 }
 
-function* shownTight(crew: Crew): Work<boolean> {
+/** Bleed open with the valve open: quiet, shut in, and opened again without a puff. */
+export function* shownTight(crew: Crew): Work<boolean> {
   const { quietS, shutS } = crew.order.limits;
   if ((yield* diesAway(crew)) === null) return false;
   yield* wait(crew, quietS + TO_BE_SURE_S);
@@ -100,7 +104,8 @@ function* shownTight(crew: Crew): Work<boolean> {
   return !(yield* openBleed(crew));
 }
 
-function* rigOff(crew: Crew): Work {
+/** The rig off the coupling, chains last, then collar and gasket. */
+export function* rigOff(crew: Crew): Work {
   yield* takeOff(crew, 'isolationValve');
   yield* takeOff(crew, 'lowerSpool');
   yield* letGo(crew);

@@ -1,4 +1,5 @@
 import type { RecordField } from '../../rig/index.ts';
+import { leftInGround, renewalLimits } from '../../procedure/index.ts';
 import { PSI_PA } from '../../units/index.ts';
 import { act, fluidQuiet, lastOf, readGauge, StopWork, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
@@ -7,7 +8,7 @@ import type { Work } from '../hand.ts';
 export function* handBack(crew: Crew): Work {
   yield* readGauge(crew, 'main');
   const { leakWatchS } = crew.order.limits;
-  for (const place of ['closingPlug', 'weld', 'cutEnd'] as const) {
+  for (const place of leftInGround[crew.order.work]) {
     if (!(yield* fluidQuiet(crew, place, leakWatchS + 5))) throw new StopWork('proofFails');
   }
   yield* airAtZero(crew, 'hole');
@@ -31,18 +32,31 @@ function* airAtZero(crew: Crew, where: 'hole' | 'beside'): Work {
 }
 
 function writing(crew: Crew): readonly (readonly [RecordField, string])[] {
-  return [
+  const all: readonly (readonly [RecordField, string])[] = [
     ['mainPressure', psigText(crew.mainReadingPa)],
     ['proof1', psigText(crew.proofPa.tee)],
     ['proof2', psigText(crew.proofPa.coupling)],
     ['leakTest', 'Leak fluid on plug, weld and cut end: no bubbles'],
     ['disconnected', 'Cut at the tee, tee drawn'],
     ['purged', 'Purged away from the hole'],
-    ['sealed', 'Closing plug in the coupling, cap on the service'],
+    ['sealed', 'Cap on the cut end of the service; the main closed at the coupling'],
     ['testMedium', 'Air by hand pump; gas at main pressure'],
+    ['testDuration', minutes(crew.order.limits.holdS)],
+    ['leaksFound', 'None left: every joint quiet under leak fluid'],
+    ['abandonedFacility', 'Service from the cut to the meter, left in place, cut end capped'],
+    ['operator', 'Harrow Vale Gas; tests by its own yard crew'],
     ['crew', 'Yard crew of two'],
   ];
+  const renewed: readonly (readonly [RecordField, string])[] = [
+    ['serviceTest', psigText(crew.lineTestPa)],
+    ['serviceTestDuration', minutes((crew.order.limits.renewal ?? renewalLimits).lineTestS)],
+    ['gasPurge', `${Math.floor(crew.purgedShare * 100 + 0.5)} per cent`],
+  ];
+  if (crew.order.work === 'abandon') return all;
+  return [...all, ...renewed].filter(([field]) => crew.order.record.includes(field));
 }
+
+const minutes = (durationS: number): string => `${Math.floor(durationS / 60)} min`;
 
 /** A gauge figure as it is written down: to a tenth of a psi. */
 function psigText(gaugePa: number): string {

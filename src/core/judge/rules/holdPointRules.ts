@@ -1,5 +1,6 @@
 import { endingOf, stopIsSupported } from '../ending.ts';
-import type { Draft, Rule } from '../case.ts';
+import { workOf } from '../../rig/index.ts';
+import type { Case, Draft, Rule } from '../case.ts';
 import type { HoldJudgement } from '../holdPoints.ts';
 import { defaultWeights } from '../case.ts';
 
@@ -47,9 +48,8 @@ function idOf(hold: HoldJudgement): Draft['id'] {
 
 /** Ends that no points can mend: a stop left unsafe, or a job called complete that is not. */
 export const endingRules: Rule = (judged) => {
-  const { rig, clockS } = judged.run;
+  const { clockS } = judged.run;
   const ending = endingOf(judged);
-  const closed = rig.closing.at === 'coupling' && rig.tee.at !== 'coupling';
   const open = openToHole(judged);
   if (ending === 'complete' && judged.scenario.kind === 'drill') {
     return open.length === 0
@@ -58,13 +58,7 @@ export const endingRules: Rule = (judged) => {
   }
   if (ending === 'complete') {
     const lost = judged.facts.some((f) => f.fact === 'stopper.dropped' && f.into === 'main');
-    const items = [
-      ...(closed ? [] : ['couplingNotClosed']),
-      ...(rig.branch.cut === 'through' ? [] : ['notDisconnected']),
-      ...(rig.branch.capped ? [] : ['serviceNotCapped']),
-      ...(rig.saddle.on === 'board' ? [] : ['rigLeftOn']),
-      ...(lost ? ['stopperInMain'] : []),
-    ];
+    const items = [...undone(judged), ...(lost ? ['stopperInMain'] : [])];
     if (items.length === 0) return [];
     return [{ id: 'completedUndone', atS: clockS, points: 6, critical: true, items, causes: ['ending'] }];
   }
@@ -74,6 +68,29 @@ export const endingRules: Rule = (judged) => {
   return [];
 };
 
+/** What a job called complete still lacks. */
+function undone({ job, facts, run: { rig } }: Case): readonly string[] {
+  const work = workOf(job);
+  const cut = rig.branch.cut === 'through';
+  const rigLeftOn = rig.saddle.on === 'board' ? [] : ['rigLeftOn'];
+  if (work === 'abandon') {
+    return [
+      ...(rig.closing.at === 'coupling' && rig.tee.at !== 'coupling' ? [] : ['couplingNotClosed']),
+      ...(cut ? [] : ['notDisconnected']),
+      ...(rig.branch.capped ? [] : ['serviceNotCapped']),
+      ...rigLeftOn,
+    ];
+  }
+  const relit = facts.some((f) => f.fact === 'site.done' && f.task === 'relight');
+  return [
+    ...(rig.renewal.plug.at === 'tee' ? [] : ['newPlugNotIn']),
+    ...(rig.line.tieIn === null ? ['notJoined'] : []),
+    ...(work === 'reconnect' || rig.branch.capped ? [] : ['serviceNotCapped']),
+    ...(relit ? [] : ['notRelit']),
+    ...rigLeftOn,
+  ];
+}
+
 /** What still joins the live main to the open hole, or would at the next touch, when the crew walks away. */
 function openToHole({ run: { rig } }: Parameters<Rule>[0]): readonly string[] {
   const hasTop = rig.stack.some((p) => ['testHead', 'sightCap', 'rodBarrel', 'valveCap'].includes(p.kind));
@@ -81,9 +98,10 @@ function openToHole({ run: { rig } }: Parameters<Rule>[0]): readonly string[] {
   const contained = rig.saddle.on !== 'board' && valveOn && (hasTop || rig.valve.openRad === 0);
   const mainOpen =
     rig.tee.at === 'coupling'
-      ? rig.plug.at !== 'tee' && rig.keeper.at !== 'tee'
+      ? rig.plug.at !== 'tee' && rig.keeper.at !== 'tee' && rig.renewal.plug.at !== 'tee'
       : rig.closing.at !== 'coupling';
   const stopped = rig.tee.at === 'coupling' && rig.stopper.at === 'set' && rig.keeper.at === 'tee';
-  const stubOpen = rig.tee.at === 'coupling' && rig.branch.cut !== 'whole' && !stopped && !contained;
+  const branchOpen = rig.line.tieIn === null && rig.branch.cut !== 'whole';
+  const stubOpen = rig.tee.at === 'coupling' && branchOpen && !stopped && !contained;
   return [...(mainOpen && !contained ? ['mainOpen'] : []), ...(stubOpen ? ['stubOpen'] : [])];
 }

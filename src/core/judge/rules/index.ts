@@ -12,6 +12,7 @@ import { kitRules } from './kitRules.ts';
 import { openingRules } from './openingRules.ts';
 import { plugRules } from './plugRules.ts';
 import { proofRules } from './proofRules.ts';
+import { renewalRules } from './renewalRules.ts';
 import { rodRules } from './rodRules.ts';
 import { stopperRules } from './stopperRules.ts';
 import { valveRules } from './valveRules.ts';
@@ -32,6 +33,7 @@ export const rules: readonly Rule[] = [
   stopperRules,
   cuttingRules,
   closingRules,
+  renewalRules,
   cleaningRules,
   kitRules,
   abnormalRules,

@@ -1,5 +1,7 @@
 import { latest } from '../recall.ts';
-import { recordFields, type RecordField } from '../../rig/index.ts';
+import { leftInGround } from '../evidence/h12HandedBack.ts';
+import { recordFieldsOf, workOf, type RecordField } from '../../rig/index.ts';
+import { renewalLimits } from '../settings.ts';
 import { PSI_PA } from '../../units/index.ts';
 import { bledAndShutIn, lowerOrLift, openValve, toTop, topKind, topOff, underRod } from './onStack.ts';
 import { rigOff } from './stopping.ts';
@@ -143,8 +145,9 @@ export function* handingBack(view: DueView): Generator<Offer> {
     yield* takeOff(view, 'takeOff', 'cupGasket');
   }
   const watchS = Math.min(300, view.limits.leakWatchS + 5);
-  for (const at of ['closingPlug', 'weld', 'cutEnd'] as const) {
-    const since = at === 'cutEnd' ? lastS(view, 'branch.cut') : lastS(view, 'closing.turned');
+  for (const at of leftInGround[workOf(view.job)]) {
+    const closedS = Math.max(lastS(view, 'closing.turned'), lastS(view, 'newPlug.turned'));
+    const since = at === 'cutEnd' ? lastS(view, 'branch.cut') : closedS;
     yield* fluid(view, at, since, watchS);
   }
   const lacks = wanting(view, 'H12');
@@ -158,7 +161,7 @@ export function* handingBack(view: DueView): Generator<Offer> {
     if (rig.site.bonded[end]) yield offer('bond', { kind: 'bond.clamp', end, clamped: false }, 'H12');
   }
   yield* task(view, 'coat');
-  for (const field of recordFields) {
+  for (const field of recordFieldsOf(view.job)) {
     if (rig.site.record[field] === undefined) yield* write(view, field);
   }
   yield* signing(view, 'H12');
@@ -185,6 +188,17 @@ function valueFor(view: DueView, field: RecordField): string {
       return head('tee');
     case 'proof2':
       return head('coupling');
+    case 'testDuration':
+      return minutes(view.limits.holdS);
+    case 'serviceTest':
+      return psig(
+        latest(view.facts, 'gauge.read', (f) => f.gauge === 'test' && f.readingGaugePa > 0)?.readingGaugePa ??
+          0,
+      );
+    case 'serviceTestDuration':
+      return minutes((view.limits.renewal ?? renewalLimits).lineTestS);
+    case 'gasPurge':
+      return `${Math.floor((latest(view.facts, 'riser.read')?.gasShare ?? 0) * 100 + 0.5)} per cent`;
     case 'testMedium':
       return 'air';
     case 'crew':
@@ -193,6 +207,8 @@ function valueFor(view: DueView, field: RecordField): string {
       return 'done';
   }
 }
+
+const minutes = (durationS: number): string => `${Math.floor(durationS / 60)} min`;
 
 function psig(gaugePa: number): string {
   const tenths = Math.floor((gaugePa / PSI_PA) * 10 + 0.5);

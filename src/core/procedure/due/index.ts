@@ -1,7 +1,9 @@
 import type { Action, HoldPointId } from '../../rig/index.ts';
 import { firstChamber } from '../proof.ts';
-import { stages, type StageId } from '../types.ts';
+import { stagesOf, type StageId } from '../types.ts';
 import { closingCoupling, drawingTee, handingBack } from './closing.ts';
+import { provingNewTee, purging, runningIn, settingNewPlug } from './renewing.ts';
+import { provingOnBench, testingLine } from './testing.ts';
 import { partingService, sealingOnCoupling } from './parting.ts';
 import { proving } from './proving.ts';
 import type { DueReason } from './reasons.ts';
@@ -35,6 +37,12 @@ const advice: Readonly<Record<StageId, (view: DueView) => Generator<Offer>>> = {
   s9: sealingOnCoupling,
   s10: drawingTee,
   s11: closingCoupling,
+  r1: provingOnBench,
+  r2: runningIn,
+  r3: testingLine,
+  r4: provingNewTee,
+  r5: settingNewPlug,
+  r6: purging,
   s12: handingBack,
   done: standingBy,
 };
@@ -56,12 +64,11 @@ export function due(
   if (run.rig.ending !== null) return null;
   const view = viewOf(run, could, readings);
   if (drillIsDone(run)) return dueOf(run.procedure.stage, offer('finish', { kind: 'finish' }));
-  const from = stages.indexOf(run.procedure.stage);
   for (const each of [gasAlarm, referral]) {
     const urgent = firstGood(each(view), could);
     if (urgent) return dueOf(run.procedure.stage, urgent);
   }
-  for (const stage of stagesFrom(view, from)) {
+  for (const stage of stagesFrom(view)) {
     const good = firstGood(advice[stage](view), could);
     if (good) return dueOf(stage, good);
   }
@@ -75,22 +82,40 @@ function drillIsDone({ scenario, procedure: { holds } }: DueRun): boolean {
 }
 
 /** From the stage the work has come to; set-up and tee seal again while their hold points are open. */
-function stagesFrom(view: DueView, from: number): readonly StageId[] {
-  const { holds } = view.procedure;
-  const start =
-    holds.H1 === 'open' ? 0 : holds.H2 === 'open' && view.rig.plug.at === 'tee' ? 1 : earliest(view, from);
-  return stages.slice(start);
+function stagesFrom(view: DueView): readonly StageId[] {
+  const own = stagesOf(view.job);
+  const { holds, stage } = view.procedure;
+  const sealing = holds.H2 === 'open' && view.rig.plug.at === 'tee';
+  const start = holds.H1 === 'open' ? 's1' : sealing ? 's2' : earliest(view, own, stage);
+  return own.slice(own.indexOf(start));
 }
 
 /** Goes back over what the stage's own milestone may have overtaken. */
-function earliest(view: DueView, from: number): number {
-  const { rig } = view;
-  if (rig.tee.at !== 'coupling') return Math.max(9, Math.min(from, rig.tee.at === 'rod' ? 9 : 10));
-  if (rig.plug.at !== 'out' && rig.keeper.at === 'board') return 3;
-  if (rig.stopper.at !== 'set') return Math.min(from, view.procedure.holds.H3 === 'open' ? 4 : 5);
-  if (rig.keeper.at !== 'tee') return Math.min(from, view.procedure.holds.H5 === 'open' ? 5 : 6);
-  if (rig.branch.cut !== 'through') return Math.min(from, view.procedure.holds.H6 === 'open' ? 6 : 7);
-  return view.procedure.holds.H9 === 'open' ? Math.min(from, 7) : Math.max(8, Math.min(from, 9));
+function earliest(view: DueView, own: readonly StageId[], now: StageId): StageId {
+  const { rig, procedure } = view;
+  const { holds } = procedure;
+  const notAfter = (stage: StageId): StageId => (own.indexOf(now) < own.indexOf(stage) ? now : stage);
+  const notBefore = (stage: StageId, least: StageId): StageId =>
+    own.indexOf(stage) < own.indexOf(least) ? least : stage;
+  if (rig.renewal.at === 'coupling') return ofRenewal(view);
+  if (rig.tee.at !== 'coupling') {
+    const after = own[own.indexOf('s10') + 1];
+    return notBefore(notAfter(rig.tee.at === 'rod' ? 's10' : after), 's10');
+  }
+  if (rig.plug.at !== 'out' && rig.keeper.at === 'board') return 's4';
+  if (rig.stopper.at !== 'set') return notAfter(holds.H3 === 'open' ? 's5' : 's6');
+  if (rig.keeper.at !== 'tee') return notAfter(holds.H5 === 'open' ? 's6' : 's7');
+  if (rig.branch.cut !== 'through') return notAfter(holds.H6 === 'open' ? 's7' : 's8');
+  return holds.H9 === 'open' ? notAfter('s8') : notBefore(notAfter('s10'), 's9');
+}
+
+/** What comes next once the new tee stands in the coupling. */
+function ofRenewal({ rig, procedure: { holds } }: DueView): StageId {
+  if (rig.saddle.on === 'coupling' || rig.collar.collar !== null || rig.collar.gasket !== null) return 'r2';
+  if (rig.line.tieIn === null) return 'r3';
+  if (holds.R4 === 'open') return 'r4';
+  if (rig.renewal.plug.at !== 'tee' || rig.saddle.on !== 'board') return 'r5';
+  return rig.site.done.relight === undefined ? 'r6' : 's12';
 }
 
 function firstGood(offers: Generator<Offer>, could: (action: Action) => boolean): Offer | null {

@@ -64,7 +64,7 @@ function* drawUp(view: DueView, turns: number): Generator<Offer> {
 }
 
 /** The valve worked open and shut before anything is trusted to it. */
-function* workValve(view: DueView): Generator<Offer> {
+export function* workValve(view: DueView): Generator<Offer> {
   const onS = view.facts.reduce(
     (at, f) => (f.fact === 'piece.placed' && view.rig.kit[f.piece]?.kind === 'isolationValve' ? f.atS : at),
     0,

@@ -78,6 +78,25 @@ export interface DueRig {
   readonly stopper: { readonly at: string; readonly torqueNm: number };
   readonly keeper: { readonly at: string; readonly engagedTurns: number; readonly torqueNm: number };
   readonly closing: { readonly at: string; readonly engagedTurns: number; readonly torqueNm: number };
+  readonly renewal: {
+    readonly at: string;
+    readonly engagedTurns: number;
+    readonly threadFound: boolean;
+    readonly plug: {
+      readonly at: string;
+      readonly engagedTurns: number;
+      readonly torqueNm: number;
+      readonly threadFound: boolean;
+    };
+  };
+  readonly line: {
+    readonly laid: boolean;
+    readonly cap: string | null;
+    readonly tieIn: string | null;
+    readonly riser: string | null;
+    readonly riserOpen: number;
+  };
+  readonly testSet: { readonly on: string | null; readonly ventOpen: number };
   readonly ending: unknown;
 }
 
@@ -99,6 +118,8 @@ export interface DueRun {
 export interface DueReadings {
   readonly headGaugePa: number | null;
   readonly bleedHeard: boolean;
+  /** Push felt on the rod, N upward; null while no barrel is on. */
+  readonly rodFeltN: number | null;
 }
 
 /** One thing that could be done next, with its reason. */
@@ -160,7 +181,11 @@ export function pick(view: DueView, kind: KitKind): string | null {
   const right = Object.values(view.rig.kit).filter((piece) => {
     if (piece.kind !== kind || piece.rejected) return false;
     const need =
-      kind === 'cradleBlock' ? mainNps : kind === 'serviceCap' ? view.job.system.service.nps : teeSize;
+      kind === 'cradleBlock'
+        ? mainNps
+        : kind === 'serviceCap' || kind === 'tieIn'
+          ? view.job.system.service.nps
+          : teeSize;
     return piece.stamped === null || piece.stamped === need;
   });
   return (right.find((piece) => piece.where === 'board') ?? right[0])?.id ?? null;

@@ -1,4 +1,4 @@
-import { cradleMains, type KitKind } from '../../rig/index.ts';
+import { cradleMains, workOf, type KitKind } from '../../rig/index.ts';
 import { every, kindOf, latest, latestDone, stampOf } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
@@ -12,6 +12,9 @@ const needed: readonly KitKind[] = [
   'seatRing', 'saddle', 'chain', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead', 'rodBarrel',
   'socket', 'stopperHolder', 'boreStopper', 'keeperPlug', 'cupGasket', 'splitCollar', 'closingPlug',
 ]; // prettier-ignore
+
+/** What a renewal puts in besides. */
+const neededToRenew: readonly KitKind[] = ['renewalTee', 'newTopPlug', 'tieIn', 'testSet', 'purgeRiser'];
 
 /** Ready to put the first wrench on: the right pressure, a sound boss, a dead customer, air, exits, people and kit. */
 export function ready(told: Told): readonly EvidenceItem[] {
@@ -89,7 +92,12 @@ function uninspected({ facts, job }: Told): number {
     return n;
   };
   let missing = 0;
-  for (const kind of needed) missing += Math.max(0, (kind === 'chain' ? 2 : 1) - count(kind, teeSize));
+  const kinds = workOf(job) === 'abandon' ? needed : [...needed, ...neededToRenew];
+  for (const kind of kinds)
+    missing += Math.max(
+      0,
+      (kind === 'chain' ? 2 : 1) - count(kind, kind === 'tieIn' ? job.system.service.nps : teeSize),
+    );
   if (cradleMains.includes(mainNps)) missing += Math.max(0, 2 - count('cradleBlock', mainNps));
   return missing;
 }

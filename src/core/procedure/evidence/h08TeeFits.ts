@@ -23,7 +23,12 @@ export function teeFits(told: Told): readonly EvidenceItem[] {
 
 /** The dead service's end stands capped. */
 export function serviceCapped(told: Told): boolean {
-  return placedOf(told, 'serviceCap');
+  const on = new Set<string>();
+  for (const f of told.facts) {
+    if (f.fact === 'piece.placed' && kindOf(told.job, f.piece) === 'serviceCap') on.add(f.piece);
+    if (f.fact === 'piece.removed') on.delete(f.piece);
+  }
+  return on.size > 0;
 }
 
 function placedOf(told: Told, kind: KitKind): boolean {

@@ -1,3 +1,4 @@
+import { workOf } from '../../rig/index.ts';
 import { kindOf, latest, latestDone, stampOf } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
@@ -5,10 +6,11 @@ import { item, type EvidenceItem, type Told } from '../told.ts';
 export function readyToOpen(told: Told): readonly EvidenceItem[] {
   const { facts, limits, job } = told;
   const did = (task: string): boolean => latest(facts, 'site.done', (f) => f.task === task) !== null;
+  const goesIn = workOf(job) === 'abandon' ? 'closingPlug' : 'renewalTee';
   const sealed = latestDone(
     facts,
     'sealant.apply',
-    (a) => kindOf(job, a.piece) === 'closingPlug' && stampOf(job, a.piece) === job.workpiece.teeSize,
+    (a) => kindOf(job, a.piece) === goesIn && stampOf(job, a.piece) === job.workpiece.teeSize,
   );
   const cutS = latest(facts, 'branch.cut', (f) => f.part === 'through')?.atS ?? 0;
   const main = latest(facts, 'gauge.read', (f) => f.gauge === 'main' && f.atS >= cutS);

@@ -1,5 +1,5 @@
-import { openings, quietFor } from '../bleeding.ts';
 import { latest, since } from '../recall.ts';
+import { shownTight } from '../shownTight.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
 /** Coupling closed: turned far enough, not forced, not crossed, and silent with the valve open after being shut in. */
@@ -18,19 +18,12 @@ export function couplingClosed(told: Told): readonly EvidenceItem[] {
   const torqueNm = plug?.torqueNm ?? 0;
   const leastTurns = limits.closingHandTurns + limits.closingPastHandTurns[0];
   const [lowNm, highNm] = limits.closingNm;
-  const heard = plug ? openings(told).filter((o) => o.openedS >= plug.atS && o.valve === 'open') : [];
-  const quiet = heard.find((o) => quietFor(o) >= limits.quietS) ?? null;
-  const later = quiet ? heard.filter((o) => o.openedS > quiet.openedS) : [];
-  const reopened = later.filter((o) => o.shutForS >= limits.shutS).pop() ?? later.pop() ?? null;
-  const shutS = reopened?.shutForS ?? 0;
   return [
     item('threads', openS !== null && threads !== null && threads.atS >= openS),
     item('turns', plug !== null && engagedTurns >= leastTurns, { engagedTurns, leastTurns }),
     item('torque', plug !== null && torqueNm >= lowNm && torqueNm <= highNm, { torqueNm, lowNm, highNm }),
     item('notCrossed', plug !== null && !plug.crossed),
-    item('quiet', quiet !== null, { quietS: quiet ? quietFor(quiet) : 0, limitS: limits.quietS }),
-    item('shutIn', reopened !== null && shutS >= limits.shutS, { shutS, limitS: limits.shutS }),
-    item('noPuff', reopened !== null && !reopened.puff, { aboveGaugePa: reopened?.aboveGaugePa ?? 0 }),
+    ...shownTight(told, plug?.atS ?? null),
     item('square', square),
   ];
 }

@@ -1,4 +1,4 @@
-import { recordFields, type LeakPlace, type RecordField } from '../../rig/index.ts';
+import { recordFieldsOf, workOf, type LeakPlace, type RecordField, type Work } from '../../rig/index.ts';
 import { latest, latestDone } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 import { purgedOrSmall, recordTrue } from '../recordTruth.ts';
@@ -10,34 +10,61 @@ export function handedBack(told: Told): readonly EvidenceItem[] {
   const did = (task: string): boolean => latest(facts, 'site.done', (f) => f.task === task) !== null;
   const written = (field: RecordField): string =>
     latest(facts, 'record.written', (f) => f.field === field)?.value ?? '';
-  const untrue = recordFields.filter((field) => !recordTrue(told, field, written(field))).length;
-  const closed = latest(facts, 'closing.turned') !== null;
+  const fields = recordFieldsOf(told.job);
+  const untrue = fields.filter((field) => !recordTrue(told, field, written(field))).length;
   const bondOff = (['tee', 'service'] as const).every(
     (end) => latestDone(facts, 'bond.clamp', (a) => a.end === end)?.action.clamped !== true,
   );
   return [
-    fluid(told, 'closingPlug'),
-    fluid(told, 'weld'),
-    fluid(told, 'cutEnd'),
+    ...fluids(told),
     zero(told, 'hole'),
     zero(told, 'beside'),
-    item('disconnected', latest(facts, 'branch.cut', (f) => f.part === 'through') !== null && teeOut(told)),
-    item('purged', purgedOrSmall(told)),
-    item('sealed', closed && serviceCapped(told)),
+    ...endState(told),
     item('coated', did('coat')),
     item('bondOff', bondOff),
     item('record', untrue === 0, { fieldsMissingOrUntrue: untrue }),
   ];
 }
 
+/** Every joint that stays in the ground and was made or disturbed. */
+export const leftInGround: Readonly<Record<Work, readonly LeakPlace[]>> = {
+  abandon: ['closingPlug', 'weld', 'cutEnd'],
+  renew: ['newPlug', 'teeThread', 'tieIn', 'weld', 'cutEnd'],
+  reconnect: ['newPlug', 'teeThread', 'tieIn', 'weld'],
+};
+
+function fluids(told: Told): readonly EvidenceItem[] {
+  return leftInGround[workOf(told.job)].map((at) => fluid(told, at));
+}
+
+/** The old service abandoned (49 CFR 192.727(b)), or the customer on gas again, or both. */
+function endState(told: Told): readonly EvidenceItem[] {
+  const { facts } = told;
+  const work = workOf(told.job);
+  const cut = latest(facts, 'branch.cut', (f) => f.part === 'through') !== null;
+  const closed = work === 'renew' || latest(facts, 'closing.turned') !== null;
+  const abandoned = [
+    item('disconnected', cut && teeOut(told)),
+    item('purged', purgedOrSmall(told)),
+    item('sealed', closed && serviceCapped(told)),
+  ];
+  const relit = item('relit', latest(facts, 'site.done', (f) => f.task === 'relight') !== null);
+  return work === 'abandon' ? abandoned : work === 'renew' ? [...abandoned, relit] : [relit];
+}
+
 function teeOut(told: Told): boolean {
   return latest(told.facts, 'tee.free') !== null;
+}
+
+/** When the last plug went in: the closing plug, or the new tee's own, s. */
+function closedAtS({ facts, nowS }: Told): number {
+  return (latest(facts, 'newPlug.turned') ?? latest(facts, 'closing.turned'))?.atS ?? nowS;
 }
 
 /** Leak fluid after the coupling was closed, watched long enough, at the main's pressure where the main stands behind. */
 function fluid(told: Told, at: LeakPlace): EvidenceItem {
   const { facts, limits } = told;
-  const closedS = latest(facts, 'closing.turned')?.atS ?? told.nowS;
+  const closedS = closedAtS(told);
   const look = latest(facts, 'leak.looked', (f) => f.at === at && (at === 'cutEnd' || f.atS >= closedS));
   const main = latest(facts, 'gauge.read', (f) => f.gauge === 'main')?.readingGaugePa ?? 0;
   const pressureGaugePa = look?.pressureGaugePa ?? 0;
@@ -53,7 +80,7 @@ function fluid(told: Told, at: LeakPlace): EvidenceItem {
 const ZERO_LEL_SHARE = 0.01;
 
 function zero(told: Told, where: 'hole' | 'beside'): EvidenceItem {
-  const closedS = latest(told.facts, 'closing.turned')?.atS ?? told.nowS;
+  const closedS = closedAtS(told);
   const read = latest(told.facts, 'detector.read', (f) => f.where === where && f.atS >= closedS);
   const lelShare = read?.lelShare ?? 1;
   return item(`air.${where}`, read !== null && lelShare < ZERO_LEL_SHARE, { lelShare });

@@ -13,6 +13,12 @@ import { secondChamberProved } from './h09SecondChamber.ts';
 import { readyToOpen } from './h10ReadyToOpen.ts';
 import { couplingClosed } from './h11CouplingClosed.ts';
 import { handedBack } from './h12HandedBack.ts';
+import { benchProved } from './r01BenchProved.ts';
+import { newTeeIn } from './r02NewTeeIn.ts';
+import { lineTested } from './r03LineTested.ts';
+import { newTeeProved } from './r04NewTeeProved.ts';
+import { newPlugIn } from './r05NewPlugIn.ts';
+import { purged } from './r06Purged.ts';
 
 /** What one hold point rests on at one moment. */
 export interface Evidence {
@@ -33,13 +39,22 @@ const predicates: Readonly<Record<HoldPointId, (told: Told) => readonly Evidence
   H10: readyToOpen,
   H11: couplingClosed,
   H12: handedBack,
+  R1: benchProved,
+  R2: newTeeIn,
+  R3: lineTested,
+  R4: newTeeProved,
+  R5: newPlugIn,
+  R6: purged,
 };
 
 /** Requirements whose want makes a false or missed signature fail the run, where not all of a hold point's do. */
 export const criticalItems: Readonly<Partial<Record<HoldPointId, readonly string[]>>> = {
   H1: ['mainPressure', 'secondGauge', 'supply', 'boss'],
-  H12: ['fluid.closingPlug', 'fluid.weld', 'fluid.cutEnd', 'disconnected', 'purged', 'sealed'],
-};
+  H12: [
+    'fluid.closingPlug', 'fluid.newPlug', 'fluid.teeThread', 'fluid.tieIn', 'fluid.weld', 'fluid.cutEnd', 'disconnected',
+    'purged', 'sealed', 'relit',
+  ],
+}; // prettier-ignore
 
 /** Every requirement of every hold point, in the order it is judged: what words must exist for. */
 export const evidenceItemIds: Readonly<Record<HoldPointId, readonly string[]>> = {
@@ -65,8 +80,17 @@ export const evidenceItemIds: Readonly<Record<HoldPointId, readonly string[]>> =
   H11: ['threads', 'turns', 'torque', 'notCrossed', 'quiet', 'shutIn', 'noPuff', 'square'],
   H12: [
     'fluid.closingPlug', 'fluid.weld', 'fluid.cutEnd', 'air.hole', 'air.beside', 'disconnected', 'purged', 'sealed',
-    'coated', 'bondOff', 'record',
+    'coated', 'bondOff', 'record', 'fluid.newPlug', 'fluid.teeThread', 'fluid.tieIn', 'relit',
   ],
+  R1: ['atPressure', 'held', 'noDrop', 'fluid'],
+  R2: ['threads', 'turns', 'torque', 'notCrossed', 'heading', 'onward', 'quiet', 'shutIn', 'noPuff'],
+  R3: ['alone', 'gasFree', 'atPressure', 'held', 'temperature', 'noDrop', 'fluid'],
+  R4: [
+    'lowStage', 'atPressure', 'settled', 'held', 'noDrop', 'fresh', 'fluid.seat', 'fluid.valveJoint',
+    'fluid.topJoint', 'seatTest', 'rise', 'cracked', 'teeMark',
+  ],
+  R5: ['turns', 'torque', 'notCrossed', 'quiet', 'shutIn', 'noPuff', 'square'],
+  R6: ['fluid.tieIn', 'fluid.newPlug', 'fluid.teeThread', 'continuous', 'share', 'list'],
 }; // prettier-ignore
 
 /**

@@ -6,8 +6,10 @@ import type { Act, Acts, Outcome } from './outcome.ts';
 import { mendingActs } from './mending.ts';
 import { pieceActs } from './pieces.ts';
 import { rodActs } from './rod.ts';
+import { renewalActs } from './renewal.ts';
 import { seatActs } from './seat.ts';
 import { siteActs } from './site.ts';
+import { testingActs } from './testing.ts';
 import { valveActs } from './valves.ts';
 import { workpieceActs } from './workpiece.ts';
 
@@ -19,6 +21,8 @@ const acts: Acts<ActionKind> = {
   ...seatActs,
   ...valveActs,
   ...rodActs,
+  ...renewalActs,
+  ...testingActs,
   ...endingActs,
 };
 
@@ -42,6 +46,12 @@ const fromAbove: ReadonlySet<ActionKind> = new Set<ActionKind>([
   'listen',
   'detector.read',
   'gauge.read',
+  'testSet.join',
+  'testSet.pump',
+  'testSet.vent',
+  'temperature.read',
+  'riser.turn',
+  'riser.read',
   'record.write',
   'sign',
   'withdraw',

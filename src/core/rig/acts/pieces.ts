@@ -1,5 +1,6 @@
 import { hashNoise } from '../../units/index.ts';
 import { OPEN_RAD } from '../actions.ts';
+import { joined } from '../line.ts';
 import type { Hindrance } from '../hindrance.ts';
 import { isStacked, type StackedKind } from '../job.ts';
 import { aboveM3, chamberM3, hasValve, LOOSE_JOINT_NM, pieceVolumeM3, topPiece } from '../network.ts';
@@ -8,6 +9,7 @@ import type { Sense } from '../sense.ts';
 import type { KitPiece, RigState, StackPiece } from '../state.ts';
 import { HURT_THRUST_N, stackThrustN, strikes } from '../strikes.ts';
 import { did, onBoard, withPiece, type Acts, type Outcome } from './outcome.ts';
+import { placeOnLine, removeFromLine } from './line.ts';
 import { passesGaugeRing } from './workpiece.ts';
 
 /** Make-up torque of a stack joint, N·m, and how far a hand's pull scatters (assumed). */
@@ -63,6 +65,7 @@ function placeOther(rig: RigState, piece: KitPiece): Outcome {
     }
     case 'cupGasket':
       if (rig.saddle.on !== 'board') return 'covered';
+      if (joined(rig)) return 'occupied';
       if (rig.collar.gasket !== null) return 'alreadyFitted';
       if (rig.tee.at === 'coupling' && !passesGaugeRing(rig)) return 'doesNotFit';
       return fitted({ ...rig, collar: { ...rig.collar, gasket: piece.id } }, piece, fitsTee);
@@ -71,13 +74,9 @@ function placeOther(rig: RigState, piece: KitPiece): Outcome {
       if (rig.collar.collar !== null) return 'alreadyFitted';
       return fitted({ ...rig, collar: { ...rig.collar, collar: piece.id, bolts: [0, 0] } }, piece, fitsTee);
     case 'serviceCap':
-      if (rig.branch.cut !== 'through') return 'notCut';
-      if (rig.branch.capped) return 'alreadyFitted';
-      return fitted(
-        { ...rig, branch: { ...rig.branch, capped: true } },
-        piece,
-        piece.trueSize === rig.job.system.service.nps,
-      );
+    case 'tieIn':
+    case 'purgeRiser':
+      return placeOnLine(rig, piece);
     case 'closingPlug':
       if (rig.saddle.on !== 'board') return 'covered';
       if (rig.tee.at === 'coupling' || rig.closing.at !== 'board') return 'occupied';
@@ -269,7 +268,9 @@ function removeOther(rig: RigState, piece: KitPiece, sense: Sense): Outcome {
       if (rig.saddle.on !== 'board') return 'covered';
       return did({ ...back, collar: { ...rig.collar, collar: null, bolts: [0, 0] } }, gone);
     case 'serviceCap':
-      return did({ ...back, branch: { ...rig.branch, capped: false } }, gone);
+    case 'tieIn':
+    case 'purgeRiser':
+      return removeFromLine(rig, back, piece, sense);
     default:
       return 'heldByThread';
   }

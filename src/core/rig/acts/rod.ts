@@ -5,9 +5,18 @@ import type { Hindrance } from '../hindrance.ts';
 import { OPEN_RAD } from '../actions.ts';
 import { hasValve } from '../network.ts';
 import { barrelOn, rodGland } from '../rodFree.ts';
-import { ballUpTravelM, elevations, geometryOf, madeUpTurns, tipFloor, travelForTip } from '../reach.ts';
+import { mainGaugePa } from '../mainFeed.ts';
+import {
+  ballUpTravelM,
+  elevations,
+  geometryOf,
+  madeUpTurns,
+  renewed,
+  tipFloor,
+  travelForTip,
+} from '../reach.ts';
 import { fallThrough } from '../strikes.ts';
-import { stopperHoldsN } from '../stopping.ts';
+import { stopperHoldsN, stopperInBore, stopperThrustN } from '../stopping.ts';
 import type { RigState, RodLoad } from '../state.ts';
 import type { Sense } from '../sense.ts';
 import { did, onBoard, tidy, withPiece, type Acts, type Outcome } from './outcome.ts';
@@ -76,6 +85,17 @@ function unload(rig: RigState): Outcome {
         rod: { ...rig.rod, load: null },
       });
     }
+    case 'renewal': {
+      const { piece } = rig.renewal;
+      const off = piece === null ? rig : withPiece(rig, piece, { where: 'board' });
+      return did({ ...off, renewal: { ...rig.renewal, at: 'board' }, rod: { ...rig.rod, load: null } });
+    }
+    case 'newPlug': {
+      const { plug } = rig.renewal;
+      const off = plug.piece === null ? rig : withPiece(rig, plug.piece, { where: 'board' });
+      const renewal = { ...rig.renewal, plug: { ...plug, piece: null, at: 'board' } as const };
+      return did({ ...off, renewal, rod: { ...rig.rod, load: null } });
+    }
     case 'closing': {
       const off = rig.closing.piece === null ? rig : withPiece(rig, rig.closing.piece, { where: 'board' });
       return did({
@@ -120,6 +140,15 @@ function loadWith(rig: RigState, id: string): Outcome {
         },
         fact,
       );
+    case 'renewalTee':
+    case 'newTopPlug':
+      if (tip !== 'socket') return 'wrongTip';
+      if (rig.kit[rig.rod.tip].trueSize !== piece.trueSize) return 'doesNotFit';
+      return piece.kind === 'newTopPlug'
+        ? did(loadedPlug(on, id), fact)
+        : rig.testSet.on === 'bench' || rig.renewal.at !== 'board'
+          ? 'occupied'
+          : did(loadedTee(on, id), fact);
     case 'closingPlug':
       if (tip !== 'socket') return 'wrongTip';
       if (rig.kit[rig.rod.tip].trueSize !== piece.trueSize) return 'doesNotFit';
@@ -134,6 +163,19 @@ function loadWith(rig: RigState, id: string): Outcome {
     default:
       return 'doesNotFit';
   }
+}
+
+const fresh = { engagedTurns: 0, torqueNm: 0, crossed: false, threadFound: false } as const;
+
+/** The renewal tee in the socket by its keeper's square. */
+function loadedTee(rig: RigState, id: string): RigState {
+  const renewal = { ...rig.renewal, ...fresh, piece: id, at: 'rod', mostTurns: 0 } as const;
+  return { ...rig, renewal, rod: { ...rig.rod, load: 'renewal' } };
+}
+
+function loadedPlug(rig: RigState, id: string): RigState {
+  const plug = { ...fresh, piece: id, at: 'rod' } as const;
+  return { ...rig, renewal: { ...rig.renewal, plug }, rod: { ...rig.rod, load: 'newPlug' } };
 }
 
 /** The old top plug back into the socket. */
@@ -205,7 +247,7 @@ function socketFits(rig: RigState, meets: string): boolean {
   const tip = rig.rod.tip === null ? null : rig.kit[rig.rod.tip];
   if (tip === null) return false;
   if (meets === 'stopper') return tip.kind === (rig.stopper.at === 'fallen' ? 'magnet' : 'stopperHolder');
-  if (['plug', 'keeper', 'closing', 'tee'].includes(meets)) {
+  if (['plug', 'keeper', 'closing', 'tee', 'renewal', 'newPlug'].includes(meets)) {
     return tip.kind === 'socket' && tip.trueSize === rig.job.workpiece.teeSize;
   }
   return false;
@@ -271,5 +313,14 @@ function raise(rig: RigState, lengthM: number, sense: Sense): Outcome {
   const travelM = tidy(Math.max(0, rig.rod.travelM - lengthM));
   if (socketLetsGo(rig, lengthM)) return dropPlug(rig, travelM, sense);
   const up = withDepth({ ...rig, rod: { ...rig.rod, travelM, engaged: null, resting: false } });
-  return did(up, { fact: 'rod.moved', travelM, feltN: feltN(sense) });
+  const moved: FactBody = { fact: 'rod.moved', travelM, feltN: feltN(sense) };
+  const drawn = renewed(rig) && stopperInBore(rig) && !stopperInBore(up) && rig.stopper.at === 'holder';
+  return drawn ? did(up, moved, drawnAgainst(rig, sense)) : did(up, moved);
+}
+
+/** What the gas still pushed the stopper with as it left its bore. */
+function drawnAgainst(rig: RigState, sense: Sense): FactBody {
+  const differenceGaugePa = mainGaugePa(rig, sense) - sense.gaugePa('barrel');
+  const thrustN = stopperThrustN(rig, mainGaugePa(rig, sense), sense.gaugePa('barrel'));
+  return { fact: 'stopper.drawn', differenceGaugePa, thrustN };
 }

@@ -1,11 +1,14 @@
 import { constants } from '../../catalogue/index.ts';
 import type { FactBody } from '../facts.ts';
+import type { Hindrance } from '../hindrance.ts';
+import { joined } from '../line.ts';
 import { biteNm } from '../oil.ts';
-import { handTightTurns, madeUpTurns, threadSeat, travelForTip } from '../reach.ts';
+import { handTightTurns, madeUpTurns, renewed, threadSeat, travelForTip } from '../reach.ts';
 import type { RigState } from '../state.ts';
 import { crossedTightestTurns, crossedTorqueNm } from '../threads.ts';
 import type { Sense } from '../sense.ts';
 import { did, tidy, withPiece, type Outcome } from './outcome.ts';
+import { brokenKeeperNm, turnNewPlug, turnRenewal, type Turned } from './renewal.ts';
 import { unlatch } from './stopper.ts';
 import { freeTee, keeperGapM, makingUpNm, perTurnNm, teeTorqueNm, turnPlug } from './workpiece.ts';
 
@@ -19,9 +22,14 @@ export function turnRod(rig: RigState, turns: number, sense: Sense): Outcome {
     case 'plug':
       return turnPlugByRod(rig, turns, sense);
     case 'keeper':
+      if (renewed(rig) && !joined(rig) && turns >= 0) return byRod(turnRenewal(rig, turns, sense));
       return turns >= 0 ? makeUpKeeper(rig, turns) : backOff(rig, turns, sense);
     case 'closing':
       return turnClosing(rig, turns);
+    case 'renewal':
+      return byRod(turnRenewal(rig, turns, sense));
+    case 'newPlug':
+      return byRod(turnNewPlug(rig, turns));
     case 'tee':
       return turnTeeBack(rig, turns);
     default:
@@ -32,6 +40,10 @@ export function turnRod(rig: RigState, turns: number, sense: Sense): Outcome {
             { fact: 'rod.turned', turns, torqueNm: 0.4, turning: 'nothing' },
           );
   }
+}
+
+function byRod(turned: Turned | Hindrance): Outcome {
+  return typeof turned === 'string' ? turned : followThread(turned);
 }
 
 function turnPlugByRod(rig: RigState, turns: number, sense: Sense): Outcome {
@@ -63,8 +75,16 @@ function threadTravel(rig: RigState): number | null {
   }
   if (load === 'keeper' || load === 'tee') {
     const seat = threadSeat(rig, 'keeper');
-    const lift = rig.tee.turnsBack * seat.pitchM;
+    const lift = renewed(rig) ? 0 : rig.tee.turnsBack * seat.pitchM;
     return travelForTip(rig, seat.biteTipZM - rig.keeper.engagedTurns * seat.pitchM + lift);
+  }
+  if (load === 'renewal') {
+    const seat = threadSeat(rig, 'renewal');
+    return travelForTip(rig, seat.biteTipZM - rig.renewal.engagedTurns * seat.pitchM);
+  }
+  if (load === 'newPlug') {
+    const seat = threadSeat(rig, 'newPlug');
+    return travelForTip(rig, seat.biteTipZM - rig.renewal.plug.engagedTurns * seat.pitchM);
   }
   if (load === 'closing') {
     const seat = threadSeat(rig, 'closing');
@@ -101,14 +121,25 @@ function stemMeetsAt(rig: RigState): number {
   return long === undefined ? Infinity : madeUpTurns(rig.job) - long / threadSeat(rig, 'keeper').pitchM;
 }
 
+/** A tee whose branch is joined to a line does not turn at all. */
+const HELD_NM = 1e4;
+
+/** What the tee sets against being unscrewed by its keeper, N·m. */
+function teeResistsNm(rig: RigState, sense: Sense): number {
+  if (renewed(rig)) return joined(rig) ? HELD_NM : rig.renewal.torqueNm;
+  return rig.branch.cut === 'through'
+    ? teeTorqueNm(rig, rig.tee.turnsBack, !rig.tee.broken, sense.atS)
+    : HELD_NM;
+}
+
 /** Anticlockwise turns whichever thread is the easier, keeper or tee. */
 function backOff(rig: RigState, turns: number, sense: Sense): Outcome {
   const keeperNm = rig.keeper.engagedTurns > handTightTurns(rig.job) ? rig.keeper.torqueNm : 3;
   const turnsBack = tidy(rig.tee.turnsBack - turns);
-  const teeNm =
-    rig.branch.cut === 'through' ? teeTorqueNm(rig, rig.tee.turnsBack, !rig.tee.broken, sense.atS) : 1e4;
+  const teeNm = teeResistsNm(rig, sense);
   if (Math.min(keeperNm, teeNm) > LIMIT_NM) return 'tooTight';
   if (teeNm <= keeperNm) {
+    if (renewed(rig)) return byRod(turnRenewal(rig, turns, sense));
     const moved: RigState = { ...rig, tee: { ...rig.tee, turnsBack, broken: true } };
     const facts: FactBody[] = [{ fact: 'tee.turned', turnsBack, torqueNm: teeNm, heldBack: true }];
     if (turnsBack < madeUpTurns(rig.job)) return followThread({ rig: moved, facts });
@@ -120,7 +151,7 @@ function backOff(rig: RigState, turns: number, sense: Sense): Outcome {
   const keeper = {
     ...rig.keeper,
     engagedTurns,
-    torqueNm: makingUpNm(rig, engagedTurns),
+    torqueNm: renewed(rig) ? brokenKeeperNm(rig, engagedTurns) : makingUpNm(rig, engagedTurns),
     movedTurns: marked === undefined ? 0 : tidy(marked - engagedTurns),
   };
   const free: RigState =

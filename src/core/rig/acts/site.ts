@@ -1,5 +1,6 @@
 import { isAudible } from '../../physics/index.ts';
 import { constants } from '../../catalogue/index.ts';
+import { workOf } from '../job.ts';
 import type { RigState } from '../state.ts';
 import { did, withPiece, type Acts } from './outcome.ts';
 import {
@@ -39,13 +40,15 @@ export const siteActs: Acts<
   | 'leaveHole'
 > = {
   'site.do': (rig, { task }, sense) => {
+    if (task === 'layService' && workOf(rig.job) !== 'renew') return 'notPlaced';
     const site = {
       ...rig.site,
       done: { ...rig.site.done, [task]: sense.atS },
       curbOpen: task === 'shutCustomer' ? false : rig.site.curbOpen,
     };
     const found = turnedUpBy(rig, task);
-    return did({ ...rig, site }, { fact: 'site.done', task, ...(found.length > 0 && { found }) });
+    const line = task === 'layService' ? { ...rig.line, laid: true } : rig.line;
+    return did({ ...rig, site, line }, { fact: 'site.done', task, ...(found.length > 0 && { found }) });
   },
   'detector.bump': (rig) => {
     const shownShare = detectorShows(rig);
@@ -74,6 +77,7 @@ export const siteActs: Acts<
     );
   },
   'gauge.zero': (rig, { gauge }) => {
+    if (gauge === 'test' && rig.testSet.on === null) return 'notFitted';
     if (gauge === 'head' && !rig.stack.some((p) => p.kind === 'testHead')) return 'needsTestHead';
     const rangePa = gaugeRangePa(rig, gauge);
     const usualRangePa = constants.gaugeRangePa.value;

@@ -1,7 +1,9 @@
 import { constants, constantsByTeeSize } from '../../catalogue/index.ts';
-import { tipZM, geometryOf } from '../reach.ts';
+import { renewed, standingGeometry, tipZM } from '../reach.ts';
 import {
   exposedShare,
+  liveTorqueNm,
+  squeezeTurnsFor,
   squeezeTorqueNm,
   stopperHoldsN,
   stopperInBore,
@@ -26,8 +28,12 @@ export function innerTurn(rig: RigState, turns: number, sense: Sense): Outcome {
   const latched = onHolder && (rig.rod.load === 'stopper' || rig.rod.engaged === 'stopper');
   const size = stopperSize(rig);
   if (!latched || size === null) return 'needsLoad';
-  const squeezeTurns = tidy(Math.max(0, rig.stopper.squeezeTurns + turns));
   const rubber = stopperRubber(size, rig.job.workpiece.teeSize);
+  // rubber that has long relaxed is slackened from what stress is left in it
+  const from = renewed(rig)
+    ? squeezeTurnsFor(rubber, liveTorqueNm(rig, sense.atS))
+    : rig.stopper.squeezeTurns;
+  const squeezeTurns = tidy(Math.max(0, from + turns));
   const inBore = stopperInBore(rig);
   const torqueNm = squeezeTorqueNm(rubber, squeezeTurns);
   const tornNm = constantsByTeeSize.stopperTearNm[size].value;
@@ -111,6 +117,6 @@ export function withDepth(rig: RigState): RigState {
   if (rig.rod.load !== 'stopper') return rig;
   const tip = tipZM(rig);
   if (tip === null) return rig;
-  const belowPortM = tidy(geometryOf(rig.job).portUndersideZM - tip);
+  const belowPortM = tidy(standingGeometry(rig).portUndersideZM - tip);
   return { ...rig, stopper: { ...rig.stopper, belowPortM } };
 }

@@ -7,7 +7,7 @@ import {
 } from '../../catalogue/index.ts';
 import { makeUpTorqueNm } from '../../physics/index.ts';
 import type { FactBody } from '../facts.ts';
-import { handTightTurns, madeUpTurns, streetTeeSwept } from '../reach.ts';
+import { handTightTurns, madeUpTurns, renewed, streetTeeSwept } from '../reach.ts';
 import { hasValve, teeInside, topPiece } from '../network.ts';
 import { biteNm } from '../oil.ts';
 import { OPEN_RAD } from '../actions.ts';
@@ -16,7 +16,8 @@ import type { RigState } from '../state.ts';
 import { troubleSize, type TroubleKind } from '../troubles.ts';
 import { mainGaugePa } from '../mainFeed.ts';
 import { freeThrustN, HURT_SMALL_PART_N, strikes } from '../strikes.ts';
-import { did, tidy, type Acts } from './outcome.ts';
+import { turnRenewal } from './renewal.ts';
+import { did, tidy, type Acts, type Outcome } from './outcome.ts';
 
 const c = constants;
 
@@ -41,7 +42,7 @@ export const workpieceActs: Acts<
   'plug.turn': (rig, { turns, holdBack }, sense) => {
     if (!reachesTop(rig)) return 'covered';
     if (rig.keeper.at === 'tee' || rig.tee.at !== 'coupling') return 'notFitted';
-    if (rig.plug.at === 'rod') return 'notFitted';
+    if (rig.plug.at === 'rod' || renewed(rig)) return 'notFitted';
     if (rig.plug.at === 'out') return putPlugBack(rig, turns);
     return turnPlug(rig, turns, sense, holdBack);
   },
@@ -49,6 +50,7 @@ export const workpieceActs: Acts<
     if (rig.saddle.on !== 'board') return 'covered';
     if (rig.tee.at !== 'coupling') return 'notFitted';
     if (rig.branch.cut !== 'through') return 'heldByThread';
+    if (renewed(rig)) return turnRenewalByWrench(rig, turns, sense);
     return turnTee(rig, turns, holdBack, sense);
   },
   'keeper.pull': (rig, { torqueNm, holdBack }) => {
@@ -122,6 +124,11 @@ function foundByCut(rig: RigState, part: string): readonly TroubleKind[] {
   if (troubleSize(rig, 'insert') > 0) found.push('insert');
   if (part === 'through' && troubleSize(rig, 'springs') > 0) found.push('springs');
   return found;
+}
+
+function turnRenewalByWrench(rig: RigState, turns: number, sense: Sense): Outcome {
+  const turned = turnRenewal(rig, turns, sense, WRENCH_LIMIT_NM);
+  return typeof turned === 'string' ? turned : did(turned.rig, ...turned.facts);
 }
 
 /** A wrench or socket bar gets to the tee's top: nothing over it, or a stack that stands open all the way. */

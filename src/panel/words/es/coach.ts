@@ -72,6 +72,19 @@ export const coach: Readonly<Record<keyof typeof english, string>> = {
   'coach.unscrewTee': 'Desde el último hilo, toda barrera es única. Sigue sin pausa.',
   'coach.findThread': 'Un poco atrás hasta que caiga: un tapón que empieza cruzado no puede cerrar.',
   'coach.screwClosing': 'Apretado a mano y luego las vueltas debidas: firme, sin forzar.',
+  'coach.layService': 'Tiende la acometida nueva, con los dos extremos a mano.',
+  'coach.joinTestSet': 'Conecta el equipo de prueba donde toca probar, o quítalo al terminar.',
+  'coach.pumpTest': 'Bombea hasta la presión de prueba, y un poco más por el error del manómetro.',
+  'coach.runInTee':
+    'Enrosca la te de renovación, más allá del apriete a mano, y hasta su rumbo. Nunca atrás.',
+  'coach.breakKeeper':
+    'Afloja el tapón de retención con dos llaves, un octavo de vuelta a lo sumo, y reapriétalo.',
+  'coach.drawKeeper': 'Desenrosca el tapón de retención y súbelo por la válvula.',
+  'coach.slackenStopper':
+    'Engancha el obturador y aflójalo un poco; luego espera a que las presiones se igualen.',
+  'coach.drawStopper': 'Las presiones son iguales: afloja el obturador del todo y sácalo.',
+  'coach.purgeLine': 'Expulsa el aire en un flujo continuo y lee el tubo de purga hasta que sea gas.',
+  'coach.relight': 'Repasa la lista y luego reenciende.',
   'coach.writeRecord': 'Anota lo que de verdad se leyó.',
   'coach.cover': 'El terreno se deja seguro cuando el registro está hecho.',
   'coach.finish': 'Todo está probado y anotado. Entrégalo.',

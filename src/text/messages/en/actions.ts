@@ -2,6 +2,7 @@ import type { Catalogue } from '../../catalogue.ts';
 import { degrees, duration, percent } from '../../units.ts';
 import { capital } from '../../sentence.ts';
 import * as places from './places.ts';
+import * as renewal from './renewal.ts';
 import { clockwise, withHold } from './turning.ts';
 
 const strokes = (n: number) => (n === 1 ? 'one stroke' : `${n} strokes`);
@@ -9,6 +10,7 @@ const chainNo = (chain: number) => `chain no. ${chain + 1}`;
 
 /** Every act of a hand, as a button says it and as the log tells it afterwards. */
 export const actions: Catalogue['actions'] = {
+  ...renewal.actions,
   'site.do': {
     button: (a) => places.siteTasks[a.task].button,
     done: (a) => places.siteTasks[a.task].done,

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../catalogue.ts';
+import { evidenceBy } from './renewal.ts';
 
 const proof = {
   lowStage: 'a low stage read first',
@@ -15,6 +16,7 @@ const proof = {
 
 /** What each hold point rests on, as something that may be wanting: `the full hold`. */
 export const evidenceItems: Catalogue['evidenceItems'] = {
+  ...evidenceBy(proof),
   H1: {
     mainPressure: 'main read on a zero-checked gauge, within rating and order',
     secondGauge: 'a second gauge that agrees',
@@ -113,6 +115,10 @@ export const evidenceItems: Catalogue['evidenceItems'] = {
     coated: 'coating made good',
     bondOff: 'bond cable off',
     record: 'a record of what was really read',
+    'fluid.newPlug': 'leak fluid on the new top plug, a minute, no bubbles',
+    'fluid.teeThread': 'leak fluid on the new tee’s thread, a minute, no bubbles',
+    'fluid.tieIn': 'leak fluid on the tie-in, a minute, no bubbles',
+    relit: 'a customer relit by the operator’s list',
   },
 };
 
@@ -123,6 +129,9 @@ export const endingItems: Readonly<Record<string, string>> = {
   couplingNotClosed: 'the coupling is not closed',
   notDisconnected: 'the service is not cut away',
   serviceNotCapped: 'the service’s end is not capped',
+  newPlugNotIn: 'the new tee has no plug in its top',
+  notJoined: 'the line is not joined to the new tee',
+  notRelit: 'the customer is not relit',
   rigLeftOn: 'the rig still stands on the main',
   stopperInMain: 'a stopper lies in the main',
   mainOpen: 'the live main stands open to the hole',

@@ -15,12 +15,14 @@ import {
 import { actions } from './actions.ts';
 import { defects } from './pieces.ts';
 import * as places from './places.ts';
+import * as renewal from './renewal.ts';
 import { sights } from './sights.ts';
 
 const chainNo = (chain: number) => `chain no. ${chain + 1}`;
 
 /** Everything that can happen, one sentence each, with what was read or felt. */
 export const facts: Catalogue['facts'] = {
+  ...renewal.factsBy(grip),
   done: ({ action }, s) => {
     const word = actions[action.kind].done as (a: typeof action, s: Speech) => string;
     return word(action, s);
@@ -167,6 +169,8 @@ const loads: Readonly<Record<string, string>> = {
   tee: 'tee',
   keeper: 'keeper plug',
   closing: 'closing plug',
+  renewal: 'renewal tee',
+  newPlug: 'new top plug',
   latch: 'latch of the stopper holder',
   nothing: 'tip, on nothing,',
 };
@@ -175,6 +179,8 @@ const loads: Readonly<Record<string, string>> = {
 const sources: Readonly<Record<string, string>> = {
   open: 'open top of the rig',
   serviceEnd: 'cut end of the service',
+  lineOpen: 'main end of the new line',
+  tieIn: 'tie-in',
   pilot: 'pilot hole',
   stub: 'cut end at the tee',
   bore: 'open tee',

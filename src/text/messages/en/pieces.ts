@@ -95,6 +95,23 @@ export const pieces: Catalogue['pieces'] = {
     what: 'Ring a little smaller than the rig’s bore: what passes it can come up through the rig.',
   },
   serviceCap: { name: 'service cap', what: 'Cap for the end of the dead service.' },
+  renewalTee: {
+    name: 'renewal tee',
+    what: 'Round-bodied tee that passes the rig’s bore, its own stopper and keeper already in.',
+  },
+  newTopPlug: {
+    name: 'new top plug',
+    what: 'Square-headed plug for the top of the renewal tee, run in through the valve.',
+  },
+  tieIn: { name: 'tie-in', what: 'Nipple and union that join the tested line to the new tee’s branch.' },
+  testSet: {
+    name: 'test set',
+    what: 'Gauge, hand pump and vent on a hose: for the renewal tee on the bench, then for the service.',
+  },
+  purgeRiser: {
+    name: 'purge riser',
+    what: 'Standpipe with a cock for the house end of the line: it lets the purged air go outdoors, overhead.',
+  },
 };
 
 export const defects: Catalogue['defects'] = {

@@ -68,6 +68,15 @@ export const siteTasks: Catalogue['siteTasks'] = {
   changeGauge: { button: 'Fit another gauge on the main', done: 'Another gauge fitted on the main.' },
   coat: { button: 'Make the coating good', done: 'Coating made good.' },
   cover: { button: 'Cover and make the ground safe', done: 'Hole covered and ground made safe.' },
+  layService: {
+    button: 'Lay the new service to its riser',
+    done: 'New service laid from beside the tee to its riser, both ends at hand.',
+  },
+  relightList: {
+    button: 'Go through the operator’s relight list',
+    done: 'Relight list gone through with the customer: appliances off, house piping checked, vents clear.',
+  },
+  relight: { button: 'Relight', done: 'Relit by the operator’s procedure.' },
 };
 
 export const lookPlaces: Catalogue['lookPlaces'] = {
@@ -94,6 +103,10 @@ export const leakPlaces: Catalogue['leakPlaces'] = {
   gland: 'rod’s gland',
   closingPlug: 'closing plug',
   cutEnd: 'cut end of the service',
+  benchTee: 'open branch of the renewal tee on the bench',
+  lineEnds: 'ends and joints of the line under test',
+  tieIn: 'tie-in',
+  newPlug: 'new top plug',
 };
 
 export const cleanPlaces: Catalogue['cleanPlaces'] = {
@@ -124,6 +137,7 @@ export const gauges: Catalogue['gauges'] = {
   second: 'second gauge',
   head: 'test-head gauge',
   manometer: 'manometer',
+  test: 'gauge of the test set',
 };
 
 export const detectorPlaces: Catalogue['detectorPlaces'] = {
@@ -141,7 +155,14 @@ export const recordFields: Catalogue['recordFields'] = {
   purged: 'service purged',
   sealed: 'service sealed',
   testMedium: 'test medium',
-  crew: 'crew',
+  testDuration: 'how long the proofs were held, minutes',
+  serviceTest: 'test pressure of the service',
+  serviceTestDuration: 'how long the service’s test was held, minutes',
+  gasPurge: 'share of gas at the riser when purged, per cent',
+  leaksFound: 'leaks and failures, and what became of them',
+  abandonedFacility: 'what is abandoned, and where it lies',
+  operator: 'operator, and who made the tests',
+  crew: 'employee responsible, and crew',
 };
 
 export const bubbles: Catalogue['bubbles'] = {

@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../catalogue.ts';
+import * as renewal from './renewal.ts';
 
 export const stages: Catalogue['stages'] = {
+  ...renewal.stages,
   s1: {
     title: 'Set up',
     aim: 'Know the job, the service and the pressure; make the hole a place to work in.',
@@ -47,6 +49,7 @@ export const stages: Catalogue['stages'] = {
 };
 
 export const holdPoints: Catalogue['holdPoints'] = {
+  ...renewal.holdPoints,
   H1: {
     title: 'Ready to start',
     guards: 'the first wrench on plug or tee',
@@ -172,6 +175,9 @@ export const safeStates: Catalogue['safeStates'] = {
   teeSnuggedRigCapped: 'Tee snugged, the rig left on it and capped as containment.',
   closingPlugIn:
     'Forward only: closing plug in. Until then the rig capped and attended, the main shut if need be.',
+  newTeeInKeeperIn:
+    'New tee in with its stopper and keeper, its branch capped or joined to a dead line; attended.',
+  newPlugIn: 'New top plug in and shown quiet; until then the rig capped and attended.',
   handBack: 'Everything tested and made good: hand back.',
 };
 

@@ -2,6 +2,7 @@ import type { Catalogue } from '../../catalogue.ts';
 import { degrees, duration, percent } from '../../units.ts';
 import { of, to } from './grammar.ts';
 import * as places from './places.ts';
+import * as renewal from './renewal.ts';
 import { chainNo, clockwise, sideOf, tighter, withHold } from './turning.ts';
 
 const strokes = (n: number): string => (n === 1 ? 'una embolada' : `${n} emboladas`);
@@ -9,6 +10,7 @@ const endOf = (end: 'tee' | 'service'): string => (end === 'tee' ? 'de la te' : 
 
 /** Every act of a hand, as a button says it and as the log tells it afterwards. */
 export const actions: Catalogue['actions'] = {
+  ...renewal.actions,
   'site.do': {
     button: (a) => places.siteTasks[a.task].button,
     done: (a) => places.siteTasks[a.task].done,

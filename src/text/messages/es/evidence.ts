@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../catalogue.ts';
+import { evidenceBy } from './renewal.ts';
 
 const proof = {
   lowStage: 'primero la lectura de una etapa baja',
@@ -15,6 +16,7 @@ const proof = {
 
 /** What each hold point rests on, as something that may be wanting. */
 export const evidenceItems: Catalogue['evidenceItems'] = {
+  ...evidenceBy(proof),
   H1: {
     mainPressure:
       'la principal leída en un manómetro con el cero comprobado, dentro de la nominal y de la orden',
@@ -114,6 +116,10 @@ export const evidenceItems: Catalogue['evidenceItems'] = {
     coated: 'el revestimiento reparado',
     bondOff: 'el cable de puente quitado',
     record: 'un registro de lo que de verdad se leyó',
+    'fluid.newPlug': 'líquido detector en el tapón superior nuevo, un minuto, sin burbujas',
+    'fluid.teeThread': 'líquido detector en la rosca de la te nueva, un minuto, sin burbujas',
+    'fluid.tieIn': 'líquido detector en la unión con la te, un minuto, sin burbujas',
+    relit: 'un cliente reencendido según la lista del operador',
   },
 };
 
@@ -124,6 +130,9 @@ export const endingItems: Readonly<Record<string, string>> = {
   couplingNotClosed: 'el manguito no está cerrado',
   notDisconnected: 'la acometida no está cortada',
   serviceNotCapped: 'el extremo de la acometida no está tapado',
+  newPlugNotIn: 'la te nueva no tiene tapón arriba',
+  notJoined: 'la línea no está unida a la te nueva',
+  notRelit: 'el cliente no está reencendido',
   rigLeftOn: 'el equipo sigue sobre la tubería principal',
   stopperInMain: 'hay un obturador dentro de la tubería principal',
   mainOpen: 'la tubería principal, con gas, está abierta a la excavación',

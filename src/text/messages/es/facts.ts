@@ -16,11 +16,13 @@ import { actions } from './actions.ts';
 import { and, of } from './grammar.ts';
 import { defects } from './pieces.ts';
 import * as places from './places.ts';
+import * as renewal from './renewal.ts';
 import { sights } from './sights.ts';
 import { chainNo, clockwise, sideOf } from './turning.ts';
 
 /** Everything that can happen, one sentence each, with what was read or felt. */
 export const facts: Catalogue['facts'] = {
+  ...renewal.factsBy(grip),
   done: ({ action }, s) => {
     const word = actions[action.kind].done as (a: typeof action, s: Speech) => string;
     return word(action, s);
@@ -170,6 +172,8 @@ const loads: Readonly<Record<string, string>> = {
   tee: 'te',
   keeper: 'tapón de retención',
   closing: 'tapón de cierre',
+  renewal: 'te de renovación',
+  newPlug: 'tapón superior nuevo',
   latch: 'encastre del portaobturador',
   nothing: 'punta, en el vacío',
 };
@@ -183,6 +187,8 @@ function toLoad(load: string): string {
 const sources: Readonly<Record<string, string>> = {
   open: 'lo alto del equipo, abierto',
   serviceEnd: 'el extremo cortado de la acometida',
+  lineOpen: 'el extremo abierto de la línea nueva',
+  tieIn: 'la unión con la te',
   pilot: 'el orificio piloto',
   stub: 'el extremo cortado en la te',
   bore: 'la te abierta',

@@ -38,6 +38,11 @@ export const nouns: Readonly<Record<PieceKind, Noun>> = {
   valveCap: { name: 'tapa de la válvula', feminine: true },
   gaugeRing: { name: 'anillo calibrador' },
   serviceCap: { name: 'tapa de la acometida', feminine: true },
+  renewalTee: { name: 'te de renovación', feminine: true },
+  newTopPlug: { name: 'tapón superior nuevo' },
+  tieIn: { name: 'unión con la te', feminine: true },
+  testSet: { name: 'equipo de prueba' },
+  purgeRiser: { name: 'tubo de purga' },
 };
 
 /**

@@ -44,6 +44,15 @@ const what: Readonly<Record<PieceKind, string>> = {
   valveCap: 'Tapa para la válvula de aislamiento siempre que no haya otra cosa sobre ella.',
   gaugeRing: 'Anillo algo menor que el paso del equipo: lo que pasa por él puede subir por el equipo.',
   serviceCap: 'Tapa para el extremo de la acometida fuera de servicio.',
+  renewalTee:
+    'Te de cuerpo redondo que pasa por el equipo, con su propio obturador y su tapón de retención ya puestos.',
+  newTopPlug:
+    'Tapón de cabeza cuadrada para lo alto de la te de renovación, enroscado a través de la válvula.',
+  tieIn: 'Niple y unión que enlazan la línea probada con la derivación de la te nueva.',
+  testSet:
+    'Manómetro, bomba de mano y venteo con manguera: para la te de renovación en el banco y luego para la acometida.',
+  purgeRiser:
+    'Tubo vertical con llave para el extremo de la casa: deja salir al aire libre, por arriba, el aire purgado.',
 };
 
 export const pieces = Object.fromEntries(

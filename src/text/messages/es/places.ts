@@ -87,6 +87,15 @@ export const siteTasks: Catalogue['siteTasks'] = {
     button: 'Tapar y dejar el terreno seguro',
     done: 'Excavación tapada y terreno seguro.',
   },
+  layService: {
+    button: 'Tender la acometida nueva hasta su subida',
+    done: 'Acometida nueva tendida desde junto a la te hasta su subida, los dos extremos a mano.',
+  },
+  relightList: {
+    button: 'Repasar la lista de reencendido del operador',
+    done: 'Lista de reencendido repasada con el cliente: aparatos apagados, tubería de la casa comprobada, salidas libres.',
+  },
+  relight: { button: 'Reencender', done: 'Reencendido según el procedimiento del operador.' },
 };
 
 /** With their articles, for sentences. */
@@ -115,6 +124,10 @@ export const theLeak: Catalogue['leakPlaces'] = {
   gland: 'el prensaestopas de la varilla',
   closingPlug: 'el tapón de cierre',
   cutEnd: 'el extremo cortado de la acometida',
+  benchTee: 'la derivación abierta de la te de renovación en el banco',
+  lineEnds: 'los extremos y uniones de la línea en prueba',
+  tieIn: 'la unión con la te',
+  newPlug: 'el tapón superior nuevo',
 };
 export const leakPlaces = bareAll(theLeak);
 
@@ -148,6 +161,7 @@ export const theGauge: Catalogue['gauges'] = {
   second: 'el segundo manómetro',
   head: 'el manómetro del cabezal de prueba',
   manometer: 'la columna de agua',
+  test: 'el manómetro del equipo de prueba',
 };
 export const gauges = bareAll(theGauge);
 
@@ -166,7 +180,14 @@ export const recordFields: Catalogue['recordFields'] = {
   purged: 'acometida purgada',
   sealed: 'acometida sellada',
   testMedium: 'fluido de prueba',
-  crew: 'cuadrilla',
+  testDuration: 'cuánto se mantuvieron las pruebas, minutos',
+  serviceTest: 'presión de prueba de la acometida',
+  serviceTestDuration: 'cuánto se mantuvo la prueba de la acometida, minutos',
+  gasPurge: 'parte de gas en el tubo de purga al terminar, por ciento',
+  leaksFound: 'fugas y fallos, y qué se hizo con ellos',
+  abandonedFacility: 'qué queda abandonado, y dónde está',
+  operator: 'operador, y quién hizo las pruebas',
+  crew: 'empleado responsable, y cuadrilla',
 };
 
 export const bubbles: Catalogue['bubbles'] = {

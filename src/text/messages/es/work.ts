@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../catalogue.ts';
+import * as renewal from './renewal.ts';
 
 export const stages: Catalogue['stages'] = {
+  ...renewal.stages,
   s1: {
     title: 'Preparar',
     aim: 'Conocer el trabajo, la acometida y la presión; hacer de la excavación un sitio donde trabajar.',
@@ -50,6 +52,7 @@ export const stages: Catalogue['stages'] = {
 };
 
 export const holdPoints: Catalogue['holdPoints'] = {
+  ...renewal.holdPoints,
   H1: {
     title: 'Listo para empezar',
     guards: 'la primera llave en tapón o te',
@@ -175,6 +178,9 @@ export const safeStates: Catalogue['safeStates'] = {
   teeSnuggedRigCapped: 'Te ajustada, con el equipo encima y tapado como contención.',
   closingPlugIn:
     'Solo hacia delante: tapón de cierre dentro. Hasta entonces, el equipo tapado y vigilado, y la tubería principal cerrada si hace falta.',
+  newTeeInKeeperIn:
+    'Te nueva puesta con su obturador y su tapón de retención, la derivación tapada o unida a una línea sin gas; vigilada.',
+  newPlugIn: 'Tapón superior nuevo puesto y en silencio; hasta entonces, el equipo tapado y vigilado.',
   handBack: 'Todo probado y reparado: entregar.',
 };
 
