@@ -25,6 +25,13 @@ export const firstChamber: ProofChamber = {
   aboveBallM3: 0.31e-3,
   fluidAt: ['seat', 'valveJoint', 'topJoint'],
 };
+/** The chamber on the renewal tee, proved with the upper spool on that its keeper will need. */
+export const newTeeChamber: ProofChamber = {
+  seat: 'tee',
+  wholeM3: 2.004e-3,
+  aboveBallM3: 0.994e-3,
+  fluidAt: ['seat', 'valveJoint', 'spoolJoint', 'topJoint'],
+};
 /**
  * What the second chamber holds, m³, with the gas in the cut tee, whose branch stands open in it: the larger the tee, the
  * more its metal takes up.

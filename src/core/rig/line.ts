@@ -11,6 +11,9 @@ import { stopperOpening } from './stopping.ts';
 
 const c = constants;
 
+/** Where the bench stands and the riser ends: open air that no draught brings back to the hole. */
+export const OUTDOORS = 'outdoors';
+
 /** A line is this many cells, as the old service is. */
 export const LINE_CELLS = 3;
 
@@ -88,7 +91,7 @@ function benchLinks(rig: RigState, sense: Sense): Link[] {
   return openings.map((opening, i): Link => ({
     id: numbered('benchTee', i),
     from: 'bench',
-    to: 'street',
+    to: OUTDOORS,
     ...opening,
   }));
 }
@@ -125,14 +128,14 @@ function houseEndLinks(rig: RigState): Link[] {
     {
       id: 'lineEnds',
       from: house,
-      to: 'street',
+      to: OUTDOORS,
       law: 'orifice',
       cdAM2: c.goodJointCdAM2.value + renewal.lineLeakCdAM2,
     },
   ];
   if (rig.line.riserOpen > 0) {
     const cdAM2 = rig.line.riserOpen * c.bleedDischarge.value * circleM2(pieces.purgeRiser.dims().orificeM);
-    links.push({ id: 'riser', from: house, to: 'street', law: 'orifice', cdAM2 });
+    links.push({ id: 'riser', from: house, to: OUTDOORS, law: 'orifice', cdAM2 });
   }
   return links;
 }
@@ -145,12 +148,12 @@ function testSetLinks(rig: RigState, sense: Sense): Link[] {
   const links: Link[] = [];
   if (ventOpen > 0) {
     const cdAM2 = ventOpen * c.bleedDischarge.value * circleM2(c.bleedDiameterM.value);
-    links.push({ id: 'testVent', from: cell, to: 'street', law: 'orifice', cdAM2 });
+    links.push({ id: 'testVent', from: cell, to: OUTDOORS, law: 'orifice', cdAM2 });
   }
   if (pumpUntilS > sense.atS) {
     const stroke = pumpStrokeMol(c.pumpStrokeM3.value, ATM_PA, rig.job.system.temperatureK);
     const molPerS = stroke * c.pumpStrokesPerS.value;
-    links.push({ id: 'testPump', from: 'street', to: cell, law: 'source', molPerS });
+    links.push({ id: 'testPump', from: OUTDOORS, to: cell, law: 'source', molPerS });
   }
   return links;
 }

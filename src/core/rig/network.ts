@@ -11,7 +11,7 @@ import {
 } from '../physics/index.ts';
 import { ATM_PA, psi } from '../units/index.ts';
 import { mainBoundaries, mainCells, mainGaugePa, mainLinks } from './mainFeed.ts';
-import { joined, mainEndCell, renewalCells, renewalLinks } from './line.ts';
+import { joined, mainEndCell, OUTDOORS, renewalCells, renewalLinks } from './line.ts';
 import { seatOpenings } from './seats.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
@@ -152,6 +152,7 @@ function boundariesOf(rig: RigState, atS: number): Boundary[] {
     ...mainBoundaries(rig, atS),
     { id: boundaryIds.hole, pressureAbsPa: ATM_PA, gasFraction: 0 },
     { id: boundaryIds.street, pressureAbsPa: ATM_PA, gasFraction: 0 },
+    ...(system.renewal === undefined ? [] : [{ id: OUTDOORS, pressureAbsPa: ATM_PA, gasFraction: 0 }]),
     { id: boundaryIds.far, pressureAbsPa: ATM_PA + system.service.beyondCurbGaugePa, gasFraction: 1 },
   ];
 }

@@ -1,4 +1,5 @@
 import type { Network } from '../physics/index.ts';
+import { OUTDOORS } from '../rig/index.ts';
 
 /**
  * Which links of a network the run asks after at every step, by where they lead. Worked out once a network: the links
@@ -39,7 +40,7 @@ function sort({ links }: Network): Leading {
     const { id, from, to, law } = links[i];
     if (law === 'source') continue;
     if (to === 'hole') toHole.push(i);
-    else if (to === 'street') toStreet.push(i);
+    else if (to === 'street' || to === OUTDOORS) toStreet.push(i);
     else if (to === 'far') toFar.push(i);
     if (to === 'hole' || to === 'street') out.push(i);
     if (id === 'bleed') bleeds.push(i);

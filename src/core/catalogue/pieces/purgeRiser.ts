@@ -7,6 +7,6 @@ export const purgeRiser = {
   kind: 'purgeRiser',
   sizedBy: 'one',
   sizes: ['one'],
-  dims: () => ({ odM: mm(27), idM: mm(20), heightM: mm(2500), orificeM: mm(6) }),
+  dims: () => ({ odM: mm(27), idM: mm(20), heightM: mm(2500), orificeM: mm(4) }),
   sources: { odM: ASSUMED, idM: ASSUMED, heightM: ASSUMED, orificeM: ASSUMED },
 } satisfies PieceEntry<'one', { odM: number; idM: number; heightM: number; orificeM: number }>;

@@ -1,7 +1,7 @@
 import { act, pick, put, readGauge, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { testHeadOff, testHeadOn } from './proof.ts';
-import { proveOnTee } from './recover/proof.ts';
+import { proveOnNewTee } from './recover/proof.ts';
 import { seatSaddle } from './seating.ts';
 
 const QUARTER_RAD = Math.PI / 2;
@@ -20,9 +20,10 @@ export function* joinAndProve(crew: Crew): Work {
   yield* put(crew, 'isolationValve');
   yield* act(crew, { kind: 'valve.turn', angleRad: QUARTER_RAD });
   yield* act(crew, { kind: 'valve.turn', angleRad: -QUARTER_RAD });
+  yield* put(crew, 'upperSpool');
   yield* readGauge(crew, 'main');
   yield* testHeadOn(crew);
-  yield* proveOnTee(crew);
+  yield* proveOnNewTee(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'R4' });
   yield* testHeadOff(crew);
 }

@@ -26,6 +26,7 @@ export function* setNewPlug(crew: Crew): Work {
   yield* unscrewKeeper(crew);
   yield* rodUpAndBarrelOff(crew);
   yield* act(crew, { kind: 'rod.load', piece: null });
+  yield* spoolOff(crew);
   yield* drawStopper(crew);
   yield* newPlugIn(crew);
   yield* takeOff(crew, 'isolationValve');

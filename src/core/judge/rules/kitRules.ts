@@ -104,13 +104,32 @@ const cradles: Rule = ({ facts, job }) => {
   ];
 };
 
+/** Threads that go in dressed: what is turned, and what kind of piece it was. */
+const dressed = [
+  ['closing.turned', 'closingPlug'],
+  ['renewal.turned', 'renewalTee'],
+  ['newPlug.turned', 'newTopPlug'],
+] as const;
+
 const sealant: Rule = ({ facts, job }) => {
   const found: Draft[] = [];
-  const plug = facts.find((f) => f.fact === 'closing.turned' && f.engagedTurns > 0);
-  const loaded = plug && facts.filter((f) => f.fact === 'piece.placed' && kindOf(job, f.piece) === 'closingPlug' && f.atS <= plug.atS).pop(); // prettier-ignore
-  if (plug && loaded?.fact === 'piece.placed' && !sealed(facts, loaded.piece, loaded.atS)) {
-    found.push({ id: 'noSealant', atS: plug.atS, points: 4, items: [loaded.piece], causes: ['sealant'] });
+  const dry = (piece: string, atS: number): void => {
+    if (!sealed(facts, piece, atS))
+      found.push({
+        id: 'noSealant',
+        atS,
+        points: 4,
+        items: [piece],
+        causes: ['sealant', `sealant.${piece}`],
+      });
+  };
+  for (const [turning, kind] of dressed) {
+    const turned = facts.find((f) => f.fact === turning && f.engagedTurns > 0);
+    if (turned === undefined) continue;
+    const loaded = facts.findLast((f) => isPlaced(f) && kindOf(job, f.piece) === kind && f.atS <= turned.atS);
+    if (loaded !== undefined && isPlaced(loaded)) dry(loaded.piece, loaded.atS);
   }
+  for (const f of facts) if (isPlaced(f) && kindOf(job, f.piece) === 'tieIn') dry(f.piece, f.atS);
   const wrong = facts.flatMap((f) => (f.fact === 'done' && f.action.kind === 'sealant.apply' ? [{ atS: f.atS, piece: f.action.piece }] : [])); // prettier-ignore
   const rubber = wrong.find(({ piece }) =>
     ['boreStopper', 'seatRing', 'cupGasket'].includes(kindOf(job, piece) ?? ''),
@@ -125,6 +144,8 @@ const sealant: Rule = ({ facts, job }) => {
     });
   return found;
 };
+
+const isPlaced = (f: Fact): f is Extract<Fact, { fact: 'piece.placed' }> => f.fact === 'piece.placed';
 
 function sealed(facts: readonly Fact[], piece: string, beforeS: number): boolean {
   return facts.some(

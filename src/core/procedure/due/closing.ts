@@ -47,7 +47,7 @@ export function* drawingTee(view: DueView): Generator<Offer> {
 function* readyToOpen(view: DueView): Generator<Offer> {
   if (view.procedure.holds.H10 !== 'open') return;
   const lacks = wanting(view, 'H10');
-  const plug = pick(view, 'closingPlug');
+  const plug = pick(view, workOf(view.job) === 'abandon' ? 'closingPlug' : 'renewalTee');
   if (lacks.has('plug') && plug !== null)
     yield offer('sealThread', { kind: 'sealant.apply', piece: plug }, 'H10');
   yield* task(view, 'bringSpares');

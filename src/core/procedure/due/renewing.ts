@@ -1,4 +1,4 @@
-import { firstChamber } from '../proof.ts';
+import { newTeeChamber } from '../proof.ts';
 import { latest } from '../recall.ts';
 import { renewalLimits } from '../settings.ts';
 import type { KitKind } from '../../rig/index.ts';
@@ -132,7 +132,7 @@ export function* provingNewTee(view: DueView): Generator<Offer> {
     null
   )
     yield offer('readInstrument', { kind: 'gauge.read', gauge: 'main' }, 'R4');
-  yield* proving(view, 'R4', firstChamber);
+  yield* proving(view, 'R4', newTeeChamber);
 }
 
 /** Stage r5: keeper and stopper out, the new plug in, the rig off. */
@@ -173,6 +173,9 @@ function* drawing(
     else yield offer('loadRod', { kind: 'rod.load', piece: null });
     return;
   }
+  // keeper and stem are longer than the barrel alone takes in over the ball
+  if (topKind(view) === null && !rig.stack.some((p) => p.kind === 'upperSpool'))
+    yield* place(view, 'placePiece', 'upperSpool');
   yield* underRod(view, tip, null);
   if (topKind(view) !== 'rodBarrel') return;
   if (rig.rod.engaged === null) yield* lowerOrLift(view);

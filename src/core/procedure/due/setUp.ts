@@ -1,4 +1,5 @@
-import { cradleMains, type KitKind, type SiteTask } from '../../rig/index.ts';
+import { neededToRenew } from '../evidence/h01Ready.ts';
+import { cradleMains, workOf, type KitKind, type SiteTask } from '../../rig/index.ts';
 import { latest } from '../recall.ts';
 import { ledAway } from './onStack.ts';
 import { look, offer, pick, signing, task, wanting, type DueView, type Offer } from './view.ts';
@@ -40,6 +41,10 @@ export function* settingUp(view: DueView): Generator<Offer> {
   if (lacks.has('secondGauge')) yield offer('readInstrument', { kind: 'gauge.read', gauge: 'second' }, 'H1');
   for (const at of ['boss', 'coupling', 'wall', 'wrap'] as const) yield* look(view, at);
   for (const kind of kinds) yield* inspect(view, pick(view, kind));
+  if (workOf(view.job) !== 'abandon')
+    for (const kind of neededToRenew) yield* inspect(view, pick(view, kind));
+  for (const piece of Object.values(view.rig.kit))
+    if (piece.kind === 'serviceCap') yield* inspect(view, piece.id);
   for (const piece of Object.values(view.rig.kit)) if (piece.kind === 'chain') yield* inspect(view, piece.id);
   if (cradleMains.includes(view.job.workpiece.mainNps)) {
     for (const piece of Object.values(view.rig.kit)) {

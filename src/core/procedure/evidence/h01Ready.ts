@@ -14,7 +14,13 @@ const needed: readonly KitKind[] = [
 ]; // prettier-ignore
 
 /** What a renewal puts in besides. */
-const neededToRenew: readonly KitKind[] = ['renewalTee', 'newTopPlug', 'tieIn', 'testSet', 'purgeRiser'];
+export const neededToRenew: readonly KitKind[] = [
+  'renewalTee',
+  'newTopPlug',
+  'tieIn',
+  'testSet',
+  'purgeRiser',
+];
 
 /** Ready to put the first wrench on: the right pressure, a sound boss, a dead customer, air, exits, people and kit. */
 export function ready(told: Told): readonly EvidenceItem[] {

@@ -87,7 +87,7 @@ export const evidenceItemIds: Readonly<Record<HoldPointId, readonly string[]>> =
   R3: ['alone', 'gasFree', 'atPressure', 'held', 'temperature', 'noDrop', 'fluid'],
   R4: [
     'lowStage', 'atPressure', 'settled', 'held', 'noDrop', 'fresh', 'fluid.seat', 'fluid.valveJoint',
-    'fluid.topJoint', 'seatTest', 'rise', 'cracked', 'teeMark',
+    'fluid.spoolJoint', 'fluid.topJoint', 'seatTest', 'rise', 'cracked', 'teeMark',
   ],
   R5: ['turns', 'torque', 'notCrossed', 'quiet', 'shutIn', 'noPuff', 'square'],
   R6: ['fluid.tieIn', 'fluid.newPlug', 'fluid.teeThread', 'continuous', 'share', 'list'],

@@ -1,4 +1,4 @@
-import { firstChamber, proofItems } from '../proof.ts';
+import { newTeeChamber, proofItems } from '../proof.ts';
 import { latest, latestDone, since } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
@@ -6,7 +6,7 @@ import { item, type EvidenceItem, type Told } from '../told.ts';
 export function newTeeProved(told: Told): readonly EvidenceItem[] {
   const inS = latest(told.facts, 'renewal.turned', (f) => f.engagedTurns > 0)?.atS ?? null;
   return [
-    ...proofItems(told, firstChamber).map((one) => (inS === null ? { ...one, met: false } : one)),
+    ...proofItems(told, newTeeChamber).map((one) => (inS === null ? { ...one, met: false } : one)),
     item('cracked', inS !== null && cracked(told, inS)),
     item('teeMark', inS !== null && teeStill(told, inS)),
   ];

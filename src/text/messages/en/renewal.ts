@@ -202,6 +202,7 @@ export const evidenceBy = (
   },
   R4: {
     ...proof,
+    'fluid.spoolJoint': 'leak fluid on the spool’s joint',
     rise: 'vented, shut and watched: no rise',
     cracked: 'the keeper broken and snugged with two wrenches',
     teeMark: 'the tee’s mark made and unmoved',

@@ -213,6 +213,7 @@ export const evidenceBy = (
   },
   R4: {
     ...proof,
+    'fluid.spoolJoint': 'líquido detector en la unión del carrete',
     rise: 'venteada, cerrada y observada: sin subida',
     cracked: 'el tapón de retención aflojado y reapretado con dos llaves',
     teeMark: 'la marca de la te hecha y sin mover',

@@ -1,4 +1,4 @@
-import { firstChamber, secondChamber, type ProofChamber } from '../../../procedure/index.ts';
+import { firstChamber, newTeeChamber, secondChamber, type ProofChamber } from '../../../procedure/index.ts';
 import type { KitKind } from '../../../rig/index.ts';
 import { StopWork, type Crew } from '../../crew.ts';
 import type { Work } from '../../hand.ts';
@@ -20,6 +20,8 @@ const TRIES_MOST = 5;
 
 /** The first chamber proved, and after it vented and watched: what hides behind a proof is a plug that passes. */
 export const proveOnTee = (crew: Crew): Work => provedAtLast(crew, teeSeat, firstChamber);
+/** The chamber on a renewal tee, which takes in the spool that its keeper needs. */
+export const proveOnNewTee = (crew: Crew): Work => provedAtLast(crew, teeSeat, newTeeChamber);
 /** The second, watched before anything is pumped: what lies under it is a tee that must not pass. */
 export const proveOnCoupling = (crew: Crew): Work =>
   provedAtLast(crew, collarSeat, secondChamber(crew.order.teeSize));
