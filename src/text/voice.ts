@@ -1,12 +1,4 @@
-import {
-  wholeKit,
-  type Action,
-  type Fact,
-  type Hindrance,
-  type HoldPointId,
-  type Job,
-  type KitEntry,
-} from '../core/rig/index.ts';
+import type { Action, Fact, Hindrance, HoldPointId, Job, KitEntry } from '../core/rig/index.ts';
 import type { StageId } from '../core/procedure/index.ts';
 import type { Finding } from '../core/judge/index.ts';
 import type { HoldPointWords, Speech, StageWords } from './catalogue.ts';
@@ -47,7 +39,7 @@ export function voiceOf(job: Job, system: UnitSystem = 'us'): Voice {
     speech,
     piece: (id) => capital(speech.piece(id)),
     pieceIsFor: (id) => {
-      const entry = wholeKit(job).find((k) => k.id === id);
+      const entry = withInside(job.kit).find((k) => k.id === id);
       return entry ? words().pieces[entry.kind].what : '';
     },
     button: (action) => wordAction(action, 'button', speech),
@@ -65,7 +57,7 @@ export function voiceOf(job: Job, system: UnitSystem = 'us'): Voice {
 export function speechOf(job: Job, system: UnitSystem): Speech {
   const { the } = words();
   const named = new Map(
-    wholeKit(job).map((entry) => {
+    withInside(job.kit).map((entry) => {
       const name = nameOf(entry, job.kit.includes(entry) ? job.kit : [entry]);
       return [entry.id, { name, the: the(entry.kind, name) }];
     }),
@@ -75,6 +67,16 @@ export function speechOf(job: Job, system: UnitSystem): Speech {
     piece: (id) => named.get(id)?.name ?? id,
     thePiece: (id) => named.get(id)?.the ?? id,
   };
+}
+
+/** The kit with what renewal tees bring inside them, under the names the rig gives it. */
+function withInside(kit: readonly KitEntry[]): readonly KitEntry[] {
+  return kit.flatMap((entry) => {
+    if (entry.kind !== 'renewalTee') return [entry];
+    const { id, stamped } = entry;
+    const stopper: KitEntry = { id: `${id}-stopper`, kind: 'boreStopper', stamped };
+    return [entry, stopper, { id: `${id}-keeper`, kind: 'keeperPlug', stamped }];
+  });
 }
 
 /** Name and stamp; pieces that are alike in both are told apart by a number. */

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drive, steady } from '../../src/core/hands/index.ts';
 import { judge } from '../../src/core/judge/index.ts';
-import { holdPointIds } from '../../src/core/rig/index.ts';
 import { pairings, paired } from '../scenarios/pairings.ts';
 
 // Every pairing at 35 psig. PAIRINGS=all npx vitest run tests/hands/pairings.test.ts adds 20 and 55 psig.
@@ -17,7 +16,7 @@ describe('the steady crew, unchanged, on every pairing of tee and main', () => {
     expect([assessment.verdict, assessment.ending]).toEqual(['pass', 'complete']);
     expect(assessment.score).toBeGreaterThanOrEqual(95);
     expect(assessment.holdPoints.map((h) => [h.id, h.outcome])).toEqual(
-      holdPointIds.map((id) => [id, 'held']),
+      scenario.holdPoints.map(({ id }) => [id, 'held']),
     );
     const blocks = entries.filter(
       ({ action }) => action.kind === 'piece.place' && action.piece.startsWith('cradleBlock'),

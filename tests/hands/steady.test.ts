@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drive, felt, steady, type Driven } from '../../src/core/hands/index.ts';
 import { judge, type Assessment } from '../../src/core/judge/index.ts';
-import { holdPointIds } from '../../src/core/rig/index.ts';
 import type { Scenario } from '../../src/core/scenario/index.ts';
 import { exercise } from '../scenario/exercise.ts';
 import { atPsig, variant } from './variants.ts';
@@ -22,7 +21,7 @@ describe('the steady crew on the shipped exercise', () => {
     expect(assessment.findings).toEqual([]);
     expect(assessment.score).toBeGreaterThanOrEqual(95);
     expect(assessment.holdPoints.map((h) => [h.id, h.outcome])).toEqual(
-      holdPointIds.map((id) => [id, 'held']),
+      exercise().holdPoints.map(({ id }) => [id, 'held']),
     );
   });
 
@@ -43,7 +42,7 @@ describe('the steady crew on the shipped exercise', () => {
 
   it('signs for nothing that its evidence did not show at that moment', () => {
     const signed = run.facts.filter((f) => f.fact === 'signed').map((f) => f.holdPoint);
-    expect(signed).toEqual([...holdPointIds]);
+    expect(signed).toEqual(exercise().holdPoints.map(({ id }) => id));
   });
 });
 

@@ -9,7 +9,6 @@ import {
   type JudgedRun,
 } from '../../src/core/judge/index.ts';
 import { exercise, found, hastyRun, outcomeOf, steadyRun } from './play.ts';
-import { holdPointIds } from '../../src/core/rig/index.ts';
 
 const steadyAssessment = () => assess(steadyRun().run);
 
@@ -19,7 +18,7 @@ describe('a steady crew on a sound job', () => {
     expect(assessment.verdict).toBe('pass');
     expect(assessment.score).toBeGreaterThanOrEqual(95);
     expect(assessment.holdPoints.map((hold) => `${hold.id} ${hold.outcome}`)).toEqual(
-      holdPointIds.map((id) => `${id} held`),
+      exercise().holdPoints.map(({ id }) => `${id} held`),
     );
     expect(assessment.ending).toBe('complete');
   });
@@ -100,7 +99,7 @@ describe('the judge', () => {
 
   it('scores a run lower for each hold point left unsigned', () => {
     const whole = steadyAssessment().score;
-    for (const id of holdPointIds) {
+    for (const { id } of exercise().holdPoints) {
       const { run } = steadyRun();
       const facts = run.facts.filter((fact) => fact.fact !== 'signed' || fact.holdPoint !== id);
       const assessment = assess({ ...run, facts });

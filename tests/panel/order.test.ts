@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { holdPointIds, type Action } from '../../src/core/rig/index.ts';
+import { type Action } from '../../src/core/rig/index.ts';
 import { Log, Order } from '../../src/panel/index.ts';
 import { voiceOf } from '../../src/text/index.ts';
 import { runAfter, yardScenario } from './yard.ts';
@@ -12,9 +12,10 @@ describe('the work order', () => {
   it('has a place to sign for every hold point, under the stage that earns it', async () => {
     const act = vi.fn<(action: Action) => void>();
     render(Order, { run: runAfter(), voice, weigh: null, act });
-    for (const id of holdPointIds) await fireEvent.click(screen.getByRole('button', { name: `Sign ${id}` }));
+    const ids = yardScenario().holdPoints.map(({ id }) => id);
+    for (const id of ids) await fireEvent.click(screen.getByRole('button', { name: `Sign ${id}` }));
     expect(act.mock.calls.map(([action]) => action)).toEqual(
-      holdPointIds.map((holdPoint) => ({ kind: 'sign', holdPoint })),
+      ids.map((holdPoint) => ({ kind: 'sign', holdPoint })),
     );
     const first = screen
       .getAllByRole('listitem')

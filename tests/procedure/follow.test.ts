@@ -5,13 +5,16 @@ import {
   procedureAtStart,
   safeStates,
   stages,
+  stagesOf,
   type ProcedureValue,
 } from '../../src/core/procedure/index.ts';
 import { holdPointIds, type Fact, type FactBody, type HoldPointId } from '../../src/core/rig/index.ts';
 import { steadyRun } from '../judge/play.ts';
 
 const { run } = steadyRun();
-const { job, limits } = run.scenario;
+const { limits } = run.scenario;
+const tieIn = { id: 'tieIn-1', kind: 'tieIn', stamped: '1' } as const;
+const job = { ...run.scenario.job, kit: [...run.scenario.job.kit, tieIn] };
 
 function told(...bodies: readonly FactBody[]): ProcedureValue {
   const facts: Fact[] = bodies.map((body, i) => ({ atS: i, ...body }));
@@ -57,7 +60,7 @@ const begins: Readonly<Record<HoldPointId, readonly FactBody[]>> = {
   ],
   R1: [newTee],
   R2: [newTee, { fact: 'chain.released', forceN: 0, chamberGaugePa: 0 }],
-  R3: [{ fact: 'piece.placed', piece: 'tieIn', fits: true }],
+  R3: [{ fact: 'piece.placed', piece: 'tieIn-1', fits: true }],
   R4: [
     newTee,
     { fact: 'done', action: { kind: 'keeper.turn', turns: -0.3, holdBack: true } },
@@ -116,7 +119,7 @@ describe('the stages', () => {
       value = follow(value, fact, { job, limits, facts: run.facts.slice(0, i + 1) });
       if (value.stage !== seen[seen.length - 1]) seen.push(value.stage);
     });
-    expect(seen).toEqual([...stages]);
+    expect(seen).toEqual(stagesOf(run.scenario.job));
     expect(value).toEqual(run.procedure);
   });
 

@@ -3,7 +3,6 @@ import { drive, hasty, steady } from '../../src/core/hands/index.ts';
 import { assess, judge } from '../../src/core/judge/index.ts';
 import { due } from '../../src/core/procedure/index.ts';
 import { advance, attempt, begin, could, read, type RunState } from '../../src/core/run/index.ts';
-import { holdPointIds } from '../../src/core/rig/index.ts';
 import { PSI_PA } from '../../src/core/units/index.ts';
 import { blowDownS } from './blowDown.ts';
 import { notesOf, shipped, shippedNames } from './shipped.ts';

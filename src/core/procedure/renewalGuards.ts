@@ -47,7 +47,9 @@ function teeIn({ facts }: GuardContext): FactOf<'renewal.turned'> | null {
 function pastBite(fact: Fact, { facts, limits }: GuardContext): boolean {
   if (!isKind(fact, 'keeper.turned')) return false;
   const rod = latestDone(facts, 'rod.turn');
-  if (rod !== null && rod.atS === fact.atS) return rod.action.turns < 0;
   const wrench = latestDone(facts, 'keeper.turn');
-  return wrench !== null && wrench.atS === fact.atS && wrench.action.turns < -limits.biteTurns - TURN_SLACK;
+  const pulled = latestDone(facts, 'keeper.pull')?.atS ?? -1;
+  const last = Math.max(rod?.atS ?? -1, wrench?.atS ?? -1, pulled);
+  if (rod !== null && rod.atS === last) return rod.action.turns < 0;
+  return wrench !== null && wrench.atS === last && wrench.action.turns < -limits.biteTurns - TURN_SLACK;
 }

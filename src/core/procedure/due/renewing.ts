@@ -48,8 +48,7 @@ const limitsOf = (view: DueView) => view.limits.renewal ?? renewalLimits;
 export function* runningIn(view: DueView): Generator<Offer> {
   const { rig } = view;
   if (rig.renewal.at !== 'coupling') {
-    if (topKind(view) === null && rig.stack.some((p) => p.kind === 'upperSpool') && rig.rod.load === null)
-      yield* cappedOnce(view);
+    if (topKind(view) === null && rig.rod.load === null) yield* cappedOnce(view);
     if (wanting(view, 'R2').has('threads') && rig.rod.engaged !== 'renewal') {
       yield* toTop(view, 'sightCap');
       yield* openValve(view);
@@ -71,6 +70,7 @@ export function* runningIn(view: DueView): Generator<Offer> {
     return;
   }
   yield* signing(view, 'R2');
+  if (topKind(view) === 'rodBarrel') yield* topOff(view);
   if (rig.saddle.on !== 'board') yield* rigOff(view);
   yield* takeOff(view, 'takeOff', 'splitCollar');
   yield* takeOff(view, 'takeOff', 'cupGasket');
@@ -127,6 +127,7 @@ export function* provingNewTee(view: DueView): Generator<Offer> {
   yield* chains(view);
   if (!rig.stack.some((p) => p.kind === 'isolationValve')) yield* place(view, 'placePiece', 'isolationValve');
   yield* workValve(view);
+  if (!rig.stack.some((p) => p.kind === 'upperSpool')) yield* place(view, 'placePiece', 'upperSpool');
   if (
     latest(view.facts, 'gauge.read', (f) => f.gauge === 'main' && f.atS > lastS(view, 'renewal.turned')) ===
     null
@@ -186,7 +187,10 @@ function* drawing(
 function* drawingStopper(view: DueView): Generator<Offer> {
   const { rig } = view;
   if (rig.stopper.at === 'set') {
-    if (topKind(view) === null) yield* fitTip(view, 'stopperHolder');
+    if (topKind(view) === null) {
+      yield* takeOff(view, 'takeOff', 'upperSpool');
+      yield* fitTip(view, 'stopperHolder');
+    }
     yield* underRod(view, 'stopperHolder', null);
     if (topKind(view) !== 'rodBarrel') return;
     if (rig.rod.engaged === null) yield* lowerOrLift(view);

@@ -34,6 +34,7 @@ export function ready(told: Told): readonly EvidenceItem[] {
   const depthM = job.site.holeDepthM;
   const kit = uninspected(told);
   return [
+    item('order', did('readOrder') && did('traceAtMain') && did('traceAtMeter')),
     mainPressure(told),
     secondGauge(told),
     item('supply', did('shutCustomer') && did('tagCustomer') && did('checkFarFeed')),

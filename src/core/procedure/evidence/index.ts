@@ -59,7 +59,7 @@ export const criticalItems: Readonly<Partial<Record<HoldPointId, readonly string
 /** Every requirement of every hold point, in the order it is judged: what words must exist for. */
 export const evidenceItemIds: Readonly<Record<HoldPointId, readonly string[]>> = {
   H1: [
-    'mainPressure', 'secondGauge', 'supply', 'boss', 'coupling', 'wall', 'wrap', 'bump', 'air', 'ignition',
+    'order', 'mainPressure', 'secondGauge', 'supply', 'boss', 'coupling', 'wall', 'wrap', 'bump', 'air', 'ignition',
     'extinguisher', 'exit', 'protection', 'hose', 'shutoff', 'contact', 'kit',
   ],
   H2: [

@@ -65,6 +65,16 @@ const briefs: Readonly<Record<string, string>> = {
   'fault-early-second': 'El invernadero se calienta ahora de otro sitio. La zanja se abrió al amanecer.',
   'fault-early-third':
     'La caseta del peaje se fue con el peaje. Su farol cuelga de la tubería grande, que es baja, según dicen todos.',
+  'renew-1in-tee-on-4in-main':
+    'La acometida de la casita del patio es de acero viejo y desnudo. Se renueva desde el mismo manguito: sacar la te vieja, enroscar la te de renovación, probar sola la línea nueva, unirla, sacar tapón de retención y obturador, tapar, purgar y reencender. La tubería principal sigue siempre en servicio.',
+  'renew-34in-tee-on-2in-main':
+    'El calefactor de la portería recibe una línea nueva desde el manguito viejo. La tubería principal es pequeña y su presión baja: las cadenas piden sus calzos, y una línea nueva probada a 50 psig queda muy por encima de lo que la principal podría contrarrestar.',
+  'renew-114in-tee-on-6in-main':
+    'La caldera del horno está en una acometida vieja y grande que ha perdido su envoltura. Su línea nueva se prueba a 90 psig, porque la principal trabaja aquí por encima de 40, y todo en esta te empuja más.',
+  'reconnect-1in-tee-on-4in-main':
+    'La te de la acometida de la capilla rezuma por la rosca y se va a cambiar. La línea está sana y vuelve al uso: cortarla, purgarla, cambiar la te, probar la línea vieja como si fuera nueva, unirla y devolver el gas a la capilla.',
+  'discontinue-1in-tee-on-4in-main':
+    'La casa está vacía y quizá se alquile otra vez, o quizá no: en la oficina nadie quiso decirlo. La cuadrilla anterior creyó que bastaba un tapón en la acometida. La orden dice lo que se quiere.',
 };
 
 /** Lines that every order has, with their figures left as they stand. */
@@ -100,6 +110,53 @@ const lines: readonly (readonly [RegExp, string])[] = [
     'Ejercicio corto: sacar una te de $1 in de un manguito con gas y cerrarlo',
   ],
   [/^Drill: hand back after a (\S+)-inch tee$/, 'Ejercicio corto: entregar después de una te de $1 in'],
+    /^Renew an? (\S+)-inch service on a live (\S+)-inch main$/,
+    'Renovar una acometida de $1 in en una tubería principal de $2 in con gas',
+  ],
+  [
+    /^Put an? (\S+)-inch service back on a live (\S+)-inch main$/,
+    'Reponer una acometida de $1 in en una tubería principal de $2 in con gas',
+  ],
+  [
+    /^Take an? (\S+)-inch service out of use on a live (\S+)-inch main$/,
+    'Retirar del uso una acometida de $1 in en una tubería principal de $2 in con gas',
+  ],
+  [
+    /^Renew service at the main: NPS (\S+) tee in a welded coupling, NPS (\S+) steel main; renewal tee in the same coupling\.$/,
+    'Renovar la acometida en la tubería principal: te NPS $1 en un manguito soldado, tubería principal de acero NPS $2; te de renovación en el mismo manguito.',
+  ],
+  [
+    /^Change the tee at the main: NPS (\S+) tee in a welded coupling, NPS (\S+) steel main; renewal tee in the same coupling\.$/,
+    'Cambiar la te en la tubería principal: te NPS $1 en un manguito soldado, tubería principal de acero NPS $2; te de renovación en el mismo manguito.',
+  ],
+  [
+    /^Main pressure on the tag: (\d+) psig\. Rig and fittings rated (\d+) psig\. New service tested at (\d+) psig or more, alone, for fifteen minutes\.$/,
+    'Presión de la principal en la etiqueta: $1 psig. Equipo y accesorios con presión nominal de $2 psig. La acometida nueva se prueba sola a $3 psig o más durante quince minutos.',
+  ],
+  [
+    /^Main pressure on the tag: (\d+) psig\. Rig and fittings rated (\d+) psig\. The service, disconnected for the work, is tested at (\d+) psig or more, alone, for fifteen minutes\.$/,
+    'Presión de la principal en la etiqueta: $1 psig. Equipo y accesorios con presión nominal de $2 psig. La acometida, desconectada para el trabajo, se prueba sola a $3 psig o más durante quince minutos.',
+  ],
+  [
+    /^Old service: (\d+) ft of NPS (\S+) steel, to be abandoned\. New service: (\d+) ft of NPS (\S+) beside it\.$/,
+    'Acometida vieja: $1 ft de acero NPS $2, que se abandona. Acometida nueva: $3 ft de NPS $4 a su lado.',
+  ],
+  [
+    /^Service: (\d+) ft of NPS (\S+) steel, to be put back in use\.$/,
+    'Acometida: $1 ft de acero NPS $2, que vuelve al uso.',
+  ],
+  [
+    /^Chamber proofs held five minutes \(operator’s setting\)\. Keeper pulled to at least (\d+) N·m\.$/,
+    'Pruebas de cámara de cinco minutos (ajuste de la empresa). Tapón de retención apretado al menos a $1 N·m.',
+  ],
+  [
+    /^Purge outdoors to (\d+) % gas for a minute; relight by the operator’s list\.$/,
+    'Purgar al aire libre hasta $1 % de gas durante un minuto; reencender según la lista de la empresa.',
+  ],
+  [
+    /^A stop left in a connected service is not what this order asks for\.$/,
+    'Un obturador dejado en una acometida conectada no es lo que pide esta orden.',
+  ],
   [/^Harrow Vale Gas, training yard$/, 'Harrow Vale Gas, patio de prácticas'],
   [/^Yard bay (\d+), (.+)$/, 'Zona $1 del patio, $2'],
   [

@@ -18,6 +18,7 @@ const proof = {
 export const evidenceItems: Catalogue['evidenceItems'] = {
   ...evidenceBy(proof),
   H1: {
+    order: 'the work order held against what is there: the service traced at both ends',
     mainPressure: 'main read on a zero-checked gauge, within rating and order',
     secondGauge: 'a second gauge that agrees',
     supply: 'customer shut and tagged, and no feed from elsewhere',

@@ -18,6 +18,7 @@ const proof = {
 export const evidenceItems: Catalogue['evidenceItems'] = {
   ...evidenceBy(proof),
   H1: {
+    order: 'la orden de trabajo cotejada con lo que hay: la acometida trazada en los dos extremos',
     mainPressure:
       'la principal leída en un manómetro con el cero comprobado, dentro de la nominal y de la orden',
     secondGauge: 'un segundo manómetro que coincide',
