@@ -83,7 +83,8 @@ export function offHeadingReadRad(engagedTurns: number, sense: Pick<Sense, 'seed
 /** The thread has bitten: from now on the rig's tee, stopper and keeper are the renewal tee's. */
 export function biteIn(rig: RigState): RigState {
   const { piece } = rig.renewal;
-  const { keeper: _k, tee: _t, plug: _p, ...marks } = rig.site.marks;
+  const { portLine } = rig.site.marks;
+  const marks = portLine === undefined ? {} : { portLine };
   return {
     ...rig,
     kit: piece === null ? rig.kit : { ...rig.kit, [piece]: { ...rig.kit[piece], where: 'rig' } },

@@ -2,6 +2,7 @@ import {
   cradleMains,
   kitKinds,
   sizedBy,
+  workOf,
   type Job,
   type KitEntry,
   type KitKind,
@@ -64,7 +65,31 @@ export function crossProblems(scenario: Scenario): Problem[] {
     ...prelude(scenario),
     ...faultProblems(scenario),
     ...drill(scenario),
+    ...renewal(scenario),
   ];
+}
+
+/** Pieces of a renewal, and how many of each; two caps where an old end stays capped beside the new line's. */
+const neededToRenew: readonly KitKind[] = ['renewalTee', 'newTopPlug', 'tieIn', 'testSet', 'purgeRiser'];
+
+/** What the work is and what the job is laid out for must be one. */
+function renewal({ work, job, limits, intendedEnding }: Scenario): Problem[] {
+  if (workOf(job) !== work) {
+    const says = `The work is ${work}; the job is laid out to ${workOf(job)}.`;
+    return [{ where: work === 'abandon' ? 'job.system.renewal' : 'work', says }];
+  }
+  if (work === 'abandon') return [];
+  const problems: Problem[] = [];
+  if (limits.renewal === undefined)
+    problems.push({ where: 'limits.renewal', says: 'A renewal needs limits of its own.' });
+  if (intendedEnding !== 'complete') return problems;
+  const have = (kind: KitKind): number => job.kit.filter((k) => k.kind === kind).length;
+  for (const kind of neededToRenew)
+    if (have(kind) === 0)
+      problems.push({ where: 'job.kit', says: `A renewal needs a ${kind}; the kit has none.` });
+  if (work === 'renew' && have('serviceCap') < 2)
+    problems.push({ where: 'job.kit', says: 'A renewal needs 2 serviceCap: old end and new line.' });
+  return problems;
 }
 
 function drill({ kind, drill: part }: Scenario): Problem[] {

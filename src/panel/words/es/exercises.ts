@@ -110,6 +110,7 @@ const lines: readonly (readonly [RegExp, string])[] = [
     'Ejercicio corto: sacar una te de $1 in de un manguito con gas y cerrarlo',
   ],
   [/^Drill: hand back after a (\S+)-inch tee$/, 'Ejercicio corto: entregar después de una te de $1 in'],
+  [
     /^Renew an? (\S+)-inch service on a live (\S+)-inch main$/,
     'Renovar una acometida de $1 in en una tubería principal de $2 in con gas',
   ],
