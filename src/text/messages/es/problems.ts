@@ -3,6 +3,13 @@
  * and places are taken over as they stand.
  */
 const said: readonly (readonly [RegExp, string])[] = [
+  [/^The work is (.+); the job is laid out to (.+)\.$/, 'El trabajo es $1; lo dispuesto es para $2.'],
+  [/^A renewal needs limits of its own\.$/, 'Una renovación necesita límites propios.'],
+  [/^A renewal needs a (.+); the kit has none\.$/, 'Una renovación necesita $1; no hay ninguna pieza así.'],
+  [
+    /^A renewal needs 2 serviceCap: old end and new line\.$/,
+    'Una renovación necesita 2 serviceCap: extremo viejo y línea nueva.',
+  ],
   [/^Two pieces are called (.+)\.$/, 'Dos piezas se llaman $1.'],
   [/^A (.+) is made in one size and carries no stamp\.$/, '$1 se hace en un solo tamaño y no lleva marca.'],
   [/^A (.+) is stamped with its size\.$/, '$1 lleva su tamaño marcado.'],
