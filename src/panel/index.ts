@@ -1,7 +1,6 @@
 export { default as Caution } from './Caution.svelte';
 export { default as Log } from './Log.svelte';
 export { default as Settings } from './Settings.svelte';
-export { default as Twin } from './Twin.svelte';
 export { default as Wide } from './Wide.svelte';
 export { default as ClockBar } from './bar/ClockBar.svelte';
 export { default as Player } from './bar/Player.svelte';
@@ -27,12 +26,10 @@ export {
   coachChoices,
   keepPreferences,
   languageShown,
-  movesLess,
   parsePreferences,
   preferences,
   rigChoices,
   showPreferences,
-  themeShown,
 } from './preferences.svelte.ts';
 export { lastSaid, noticed, refusalSaid } from './told.ts';
 export { stageOfHoldPoint } from './order/holdPoints.ts';
