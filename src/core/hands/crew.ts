@@ -3,6 +3,7 @@ import type { Readings } from '../run/index.ts';
 import { clearAir, mustLeave } from './alarm.ts';
 import type { FeltFact, FeltOf } from './felt.ts';
 import type { Work } from './hand.ts';
+import { answers } from './signs.ts';
 import { remember, StopWork, type Crew } from './memory.ts';
 import type { KitSeen } from './order.ts';
 
@@ -20,7 +21,30 @@ export function* attemptTo(crew: Crew, action: Action): Work<readonly FeltFact[]
   if (mustLeave(crew, action)) yield* clearAir(crew);
   crew.view = yield action;
   remember(crew, crew.view.facts);
-  return crew.view.hindrance === null ? crew.view.facts : null;
+  const { hindrance, facts } = crew.view;
+  yield* answerSigns(crew);
+  return hindrance === null ? facts : null;
+}
+
+/** Does at once what a sign of trouble asks for, once each; some end the work. What hindered the last act stays in view. */
+function* answerSigns(crew: Crew): Work {
+  if (!crew.answersSigns || crew.signs.size === 0) return;
+  const { hindrance } = crew.view;
+  for (const sign of [...crew.signs]) {
+    crew.signs.delete(sign);
+    crew.answered.add(sign);
+    const answer = answers[sign];
+    if (answer === undefined) continue;
+    if ('stop' in answer) throw new StopWork(answer.stop);
+    yield* attemptTo(crew, answer);
+  }
+  crew.view = { ...crew.view, hindrance };
+}
+
+/** A look round the hole and along the hose: what has changed there since is answered before the work goes on. */
+export function* lookRound(crew: Crew): Work {
+  yield* attemptTo(crew, { kind: 'look', at: 'around' });
+  yield* attemptTo(crew, { kind: 'look', at: 'hose' });
 }
 
 /** Waits so many seconds. */

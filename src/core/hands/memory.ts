@@ -1,8 +1,9 @@
-import { SHUT_RAD, type ReferReason } from '../rig/index.ts';
+import { SHUT_RAD, type ReferReason, type TroubleKind } from '../rig/index.ts';
 import type { FeltFact, FeltOf } from './felt.ts';
 import type { View } from './hand.ts';
 import type { Order } from './order.ts';
 import { mainOpen, topKind } from './seen.ts';
+import { signsIn } from './signs.ts';
 
 /** Thrown inside a piece of work when the right thing is to stop and refer back. */
 export class StopWork {
@@ -16,6 +17,12 @@ export class StopWork {
 export interface Crew {
   /** Leaves the hole at the high alarm; a crew that does not is no model. */
   readonly heedsAlarm: boolean;
+  /** Signs of trouble seen and not answered yet, those answered, and whether they are answered at all now. */
+  readonly signs: Set<TroubleKind>;
+  readonly answered: Set<TroubleKind>;
+  answersSigns: boolean;
+  /** What the main first read, Pa gauge; 0 before. */
+  firstMainPa: number;
   readonly order: Order;
   view: View;
   mainReadingPa: number;
@@ -35,6 +42,10 @@ export interface Crew {
 export function crewOf(order: Order, first: View, heedsAlarm = true): Crew {
   const crew: Crew = {
     heedsAlarm,
+    signs: new Set(),
+    answered: new Set(),
+    answersSigns: heedsAlarm,
+    firstMainPa: 0,
     order,
     view: first,
     mainReadingPa: 0,
@@ -52,6 +63,7 @@ export function crewOf(order: Order, first: View, heedsAlarm = true): Crew {
 /** Keeps of what was noticed what the work will want to know again. */
 export function remember(crew: Crew, facts: readonly FeltFact[]): void {
   for (const fact of facts) {
+    for (const sign of signsIn(fact)) if (!crew.answered.has(sign)) crew.signs.add(sign);
     switch (fact.fact) {
       case 'gauge.read':
         keep(crew, fact);
@@ -89,7 +101,10 @@ const isCap = ({ kit }: Order, piece: string): boolean =>
   kit.some(({ id, kind }) => id === piece && kind === 'valveCap');
 
 function keep(crew: Crew, { gauge, readingGaugePa, under }: FeltOf<'gauge.read'>): void {
-  if (gauge === 'main') crew.mainReadingPa = readingGaugePa;
+  if (gauge === 'main') {
+    crew.mainReadingPa = readingGaugePa;
+    if (crew.firstMainPa === 0) crew.firstMainPa = readingGaugePa;
+  }
   const proved = gauge === 'head' && crew.mainReadingPa > 0 && readingGaugePa >= crew.mainReadingPa;
   if (proved && under.saddleOn !== 'board') crew.proofPa[under.saddleOn] = readingGaugePa;
 }

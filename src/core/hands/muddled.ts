@@ -7,7 +7,7 @@ import type { Order } from './order.ts';
 import { steady } from './steady/index.ts';
 
 /** How often it takes the next thing first, where it could (assumed). */
-const SWAPS_SHARE = 0.12;
+const SWAPS_SHARE = 0.2;
 
 /** Acts whose outcome nothing later hangs on, so that they can be put off for one step. */
 const canWait: ReadonlySet<ActionKind> = new Set<ActionKind>([

@@ -16,6 +16,7 @@ const SHUTTING_MOST_S = 900;
  * goes by what the crew sees, hears and reads. Where the main had to be shut the run has ended.
  */
 export function* makeSafe(crew: Crew): Work {
+  crew.answersSigns = false;
   const failed = new Map<string, number>();
   for (let steps = 0; steps < STEPS_MOST; steps += 1) {
     if (!(yield* airFit(crew))) return yield* isolate(crew);

@@ -24,6 +24,7 @@ export function* closeByRod(crew: Crew, closer: Closer): Work {
   yield* attemptTo(crew, { kind: 'collar.set', travelM: null });
   if (crew.view.rig.rod.engaged !== closer) {
     yield* openBall(crew);
+    yield* attemptTo(crew, { kind: 'leakFluid.apply', at: 'topJoint', watchS: 10 });
     if (!(yield* rodDown(crew))) yield* withoutSpool(crew);
   }
   yield* screwIn(crew, closer);

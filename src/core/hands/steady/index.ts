@@ -1,7 +1,7 @@
 import type { StageId } from '../../procedure/index.ts';
 import { makeSafe } from '../safe/index.ts';
 import type { Work as JobWork } from '../../rig/index.ts';
-import { crewOf, act, StopWork, type Crew } from '../crew.ts';
+import { act, crewOf, lookRound, StopWork, type Crew } from '../crew.ts';
 import type { Hand, Work } from '../hand.ts';
 import { rigOffUnopened } from './recover/rigOff.ts';
 import { setUp } from './stage01SetUp.ts';
@@ -70,21 +70,24 @@ function piecesOf(work: JobWork): typeof pieces {
 function* asOrdered(crew: Crew): Work {
   const { drill, work } = crew.order;
   const own = piecesOf(work);
-  const from = own.findIndex(([id]) => id === (drill?.from ?? 's1'));
-  const to = own.findIndex(([id]) => id === (drill?.to ?? 's12'));
-  for (const [, each] of own.slice(from, to + 1)) yield* each(crew);
+  yield* through(crew, own.slice(at(own, drill?.from ?? 's1'), at(own, drill?.to ?? 's12') + 1));
   yield* act(crew, { kind: 'finish' });
 }
+
+function* through(crew: Crew, works: typeof pieces): Work {
+  for (const [stage, work] of works) {
+    if (stage !== 's1') yield* lookRound(crew);
+    yield* work(crew);
+  }
+}
+
+const at = (own: typeof pieces, stage: StageId): number => own.findIndex(([id]) => id === stage);
 
 /** The same crew, which does all that comes before a stage and leaves the rest to others. */
 export function steadyUpTo(stage: StageId): Hand {
   return function* (order, first) {
     const crew = crewOf(order, first);
     const own = piecesOf(crew.order.work);
-    for (const [, each] of own.slice(
-      0,
-      own.findIndex(([id]) => id === stage),
-    ))
-      yield* each(crew);
+    yield* through(crew, own.slice(0, at(own, stage)));
   };
 }

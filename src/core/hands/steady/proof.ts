@@ -3,6 +3,7 @@ import type { LeakPlace } from '../../rig/index.ts';
 import { psi } from '../../units/index.ts';
 import { act, attemptTo, fluidQuiet, put, readGauge, takeOff, wait, waitUntil, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
+import { mainRead } from './recover/main.ts';
 import { easeOpen, shutValve } from './valveAndBleed.ts';
 
 const QUARTER_RAD = Math.PI / 2;
@@ -37,6 +38,7 @@ export function* proveChamber(crew: Crew, chamber: ProofChamber): Work<Shown> {
   yield* readGauge(crew, 'head');
   const early = yield* bubblesAt(crew, chamber);
   if (early !== null) return { bubblesAt: early };
+  yield* mainRead(crew);
   if (!(yield* pumpTo(crew, crew.mainReadingPa + ABOVE_MAIN_PA))) return 'neverBuilds';
   yield* wait(crew, limits.settleS + TO_BE_SURE_S);
   const start = yield* readGauge(crew, 'head');

@@ -1,5 +1,5 @@
 import { cradleMains, kitKinds, type KitKind, type SiteTask } from '../../rig/index.ts';
-import { act, lastOf, readGauge, StopWork, wait, type Crew } from '../crew.ts';
+import { act, lastOf, lookRound, readGauge, StopWork, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { soundPiece } from './recover/kit.ts';
 
@@ -48,13 +48,22 @@ export function* setUp(crew: Crew): Work {
   yield* workpieceSeen(crew);
   yield* kitInspected(crew);
   yield* act(crew, { kind: 'hose.lead', outlet: 'away' });
+  yield* lookRound(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'H1' });
 }
 
 function* airTested(crew: Crew): Work {
-  const bump = yield* act(crew, { kind: 'detector.bump' });
-  if (lastOf(bump, 'detector.bumped')?.passed !== true) throw new StopWork('other');
+  if (!(yield* bumped(crew))) {
+    yield* act(crew, { kind: 'site.do', task: 'changeDetector' });
+    if (!(yield* bumped(crew))) throw new StopWork('kitUnfit');
+  }
   yield* airGood(crew);
+}
+
+/** Shown the test gas: it must pass, and show what it is shown. */
+function* bumped(crew: Crew): Work<boolean> {
+  const bump = lastOf(yield* act(crew, { kind: 'detector.bump' }), 'detector.bumped');
+  return bump?.passed === true && bump.shownShare === undefined;
 }
 
 /** Detector read low in the hole. Gas or too little oxygen: out, a blower set, and tested again before anybody works. */
@@ -82,7 +91,11 @@ const AIR_TRIES_MOST = 4;
 
 function* pressureRead(crew: Crew): Work {
   const { ratingGaugePa, orderPressureGaugePa, limits } = crew.order;
-  yield* act(crew, { kind: 'gauge.zero', gauge: 'main' });
+  const zeroed = lastOf(yield* act(crew, { kind: 'gauge.zero', gauge: 'main' }), 'gauge.zeroed');
+  if (zeroed?.rangePa !== undefined) {
+    yield* act(crew, { kind: 'site.do', task: 'changeGauge' });
+    yield* act(crew, { kind: 'gauge.zero', gauge: 'main' });
+  }
   yield* act(crew, { kind: 'gauge.zero', gauge: 'second' });
   const main = yield* readGauge(crew, 'main');
   const second = yield* readGauge(crew, 'second');

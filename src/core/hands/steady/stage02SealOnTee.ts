@@ -46,9 +46,9 @@ function* brokenLoose(crew: Crew): Work {
     const { turnsBack } = crew.view.rig.plug;
     const broken = yield* attemptTo(crew, { kind: 'plug.turn', turns: -BITE_TURNS, holdBack: true });
     const feltNm = broken === null ? SEIZED_NM : (lastOf(broken, 'plug.turned')?.torqueNm ?? 0);
-    if (feltNm < SEIZED_NM) return;
-    if (crew.view.rig.plug.turnsBack !== turnsBack || oilings === OILINGS_MOST)
-      throw new StopWork('plugSeized');
+    const moved = crew.view.rig.plug.turnsBack !== turnsBack;
+    if (feltNm < SEIZED_NM && moved) return;
+    if (moved || oilings === OILINGS_MOST) throw new StopWork('plugSeized');
     yield* act(crew, { kind: 'oil.apply', at: 'plug' });
     yield* wait(crew, SOAKING_S);
   }

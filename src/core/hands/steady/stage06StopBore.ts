@@ -26,6 +26,8 @@ const TO_BE_SURE_S = 3;
 /** Share of a low main's pressure that the manometer may rise by while shut in (the operator's, as for the ear). */
 const COLUMN_SHARE = 0.1;
 const SNUGS_MOST = 3;
+/** A bleed that hisses for so much longer than it should empties more than the service on the order. */
+const LONG_HISS_SHARE = 1.3;
 /** A puff that is not gone by then is no puff, s. */
 const PUFF_MOST_S = 30;
 
@@ -94,6 +96,9 @@ function* proveStop(crew: Crew): Work<boolean> {
   const { limits } = crew.order;
   const hissedS = yield* diesAway(crew);
   if (hissedS === null || hissedS < limits.hissShare * limits.expectedHissS) return false;
+  // more gas than the order knows of lies behind the tee: others must hear of it
+  if (hissedS > LONG_HISS_SHARE * limits.expectedHissS)
+    yield* act(crew, { kind: 'site.do', task: 'callGasControl' });
   for (let tries = 0; tries < SNUGS_MOST; tries += 1) {
     yield* wait(crew, limits.quietS + TO_BE_SURE_S);
     const facts = yield* act(crew, { kind: 'innerRod.turn', turns: FINE_TURN });

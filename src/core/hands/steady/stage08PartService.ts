@@ -5,6 +5,7 @@ import { airGood } from './stage01SetUp.ts';
 /** Pilot hole watched, branch cut through, tee trimmed until the gauge ring passes, service purged and capped. */
 export function* partService(crew: Crew): Work {
   yield* act(crew, { kind: 'site.do', task: 'supportPipe' });
+  yield* act(crew, { kind: 'site.do', task: 'measureVolts' });
   yield* act(crew, { kind: 'bond.clamp', end: 'tee', clamped: true });
   yield* act(crew, { kind: 'bond.clamp', end: 'service', clamped: true });
   yield* act(crew, { kind: 'branch.cut', part: 'pilot' });

@@ -1,5 +1,6 @@
-import { act, pick, put, readGauge, StopWork, takeOff, type Crew } from '../crew.ts';
+import { act, pick, put, StopWork, takeOff, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
+import { mainRead } from './recover/main.ts';
 import { testHeadOff } from './proof.ts';
 import { airGood } from './stage01SetUp.ts';
 import { barrelOnAndOpen, rodDown, rodUpAndBarrelOff } from './valveAndBleed.ts';
@@ -9,8 +10,7 @@ export function* drawTee(crew: Crew): Work {
   const goesIn = crew.order.work === 'abandon' ? 'closingPlug' : 'renewalTee';
   yield* act(crew, { kind: 'sealant.apply', piece: pick(crew, goesIn) });
   yield* act(crew, { kind: 'site.do', task: 'secondPerson' });
-  const main = yield* readGauge(crew, 'main');
-  if (main > crew.order.ratingGaugePa) throw new StopWork('pressureAboveRating');
+  yield* mainRead(crew);
   yield* airGood(crew);
   yield* act(crew, { kind: 'sign', holdPoint: 'H10' });
   yield* testHeadOff(crew);

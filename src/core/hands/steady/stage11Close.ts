@@ -1,3 +1,4 @@
+import type { ReferReason } from '../../rig/index.ts';
 import { act, attemptTo, lastOf, pick, StopWork, takeOff, wait, type Crew } from '../crew.ts';
 import type { Work } from '../hand.ts';
 import { letGo } from './seating.ts';
@@ -22,9 +23,9 @@ const PLUGS_MOST = 2;
 /** Threads seen, closing plug in, shown quiet with the valve open, seen square; then the rig comes off. */
 export function* closeCoupling(crew: Crew): Work {
   yield* takeOff(crew, 'valveCap');
-  yield* lookDown(crew);
+  const threads = yield* lookDown(crew);
   yield* sightCapOff(crew);
-  yield* closedAtLast(crew);
+  yield* closedAtLast(crew, threads.threadsSound === false ? 'threadWorn' : 'proofFails');
   yield* act(crew, { kind: 'sign', holdPoint: 'H11' });
   yield* sightCapOff(crew);
   yield* rigOff(crew);
@@ -34,7 +35,7 @@ export function* closeCoupling(crew: Crew): Work {
  * A plug that crosses is turned back out and its thread felt for anew; one that does not seal or stand square is drawn
  * again, and the spare goes down. There is no way back from here but a closed coupling.
  */
-function* closedAtLast(crew: Crew): Work {
+function* closedAtLast(crew: Crew, otherwise: ReferReason): Work {
   for (let tries = 0; tries < PLUGS_MOST; tries += 1) {
     const piece = pick(crew, 'closingPlug');
     if (tries > 0) yield* act(crew, { kind: 'sealant.apply', piece });
@@ -55,7 +56,7 @@ function* closedAtLast(crew: Crew): Work {
     yield* act(crew, { kind: 'rod.load', piece: null });
     crew.setAside.add(piece);
   }
-  throw new StopWork('proofFails');
+  throw new StopWork(otherwise);
 }
 
 /** Backwards until the start of the thread is felt, then in; true where it went in uncrossed. */

@@ -9,7 +9,8 @@ export function* handBack(crew: Crew): Work {
   yield* readGauge(crew, 'main');
   const { leakWatchS } = crew.order.limits;
   for (const place of leftInGround[crew.order.work]) {
-    if (!(yield* fluidQuiet(crew, place, leakWatchS + 5))) throw new StopWork('proofFails');
+    if (!(yield* fluidQuiet(crew, place, leakWatchS + 5)))
+      throw new StopWork(place === 'weld' ? 'weldLeaks' : 'proofFails');
   }
   yield* airAtZero(crew, 'hole');
   yield* airAtZero(crew, 'beside');

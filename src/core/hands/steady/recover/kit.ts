@@ -9,7 +9,7 @@ const wipedAway: ReadonlySet<string> = new Set(['gritCdAM2', 'oily', 'bleedBlock
  * The piece of a kind that is to be used, looked over. A doubtful one is wiped where that mends it and there is no
  * other, else set aside and the next one taken; without a next one the work stops, for the reason that sent the crew to it.
  */
-export function* soundPiece(crew: Crew, kind: KitKind, nth = 0, otherwise: ReferReason = 'other'): Work {
+export function* soundPiece(crew: Crew, kind: KitKind, nth = 0, otherwise: ReferReason = 'kitUnfit'): Work {
   for (;;) {
     if (!has(crew, kind, nth)) throw new StopWork(otherwise);
     const piece = pick(crew, kind, nth);
