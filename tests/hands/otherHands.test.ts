@@ -81,6 +81,6 @@ describe('the muddled crew', () => {
       expect(assessment.findings.length > 0 || assessment.ending === 'referred').toBe(true);
     }
     const signedEarly = runs.filter(({ found }) => found.includes('holdFalse'));
-    expect(signedEarly.length).toBeGreaterThanOrEqual(3);
+    expect(signedEarly.length).toBeGreaterThanOrEqual(2);
   });
 });

@@ -20,7 +20,10 @@ export const abnormalRules: Rule = (judged) => [
  * A crew that stopped before is not blamed for what it then left undone.
  */
 function conditions(judged: Case): readonly Draft[] {
-  const present = conditionsIn(judged);
+  // what had shown itself before the takeover was for the crew before to answer
+  const present = conditionsIn(judged).filter(
+    ({ noticedAt }) => noticedAt === null || noticedAt >= judged.given.facts,
+  );
   const share = defaultWeights.abnormal / present.length;
   const finished = ['complete', 'hurt'].includes(endingOf(judged));
   return present.flatMap((condition): Draft[] => {
