@@ -30,6 +30,8 @@ const HURT_ENERGY_J = 8;
 /** What would move now at these pressures, first things first. */
 export function wouldMove(rig: RigState, sense: Sense): Spontaneous {
   if (rig.ending !== null) return null;
+  // the main's thrust on a slackened stopper is more than a rod weighs
+  if (renewed(rig) && stopperSlips(rig, sense)) return 'stopperSlips';
   if (rodLoose(rig)) {
     const verdict = rodVerdict(rodGland, sense.gaugePa('above'));
     // a rod that has flown up and lies against its stop is not thrown again; one that sank may well be

@@ -1,5 +1,6 @@
 import { pieces } from '../../core/catalogue/index.ts';
 import type { RigState } from '../../core/rig/index.ts';
+import { renewalItems } from './renewal.ts';
 import { cutAtM, SAW_GAP_M } from '../pieces/serviceLine.ts';
 import type { ShapeSpec } from '../pieces/part.ts';
 import type { Vec3 } from '../shape/solid.ts';
@@ -20,8 +21,8 @@ export function workpieceItems(rig: RigState, stand: Stand, spec: ShapeSpec): It
     const trimmed = { ...spec, variant: rig.tee.trim };
     const at: Vec3 = [0, 0, tee.axisZM];
     items.push({
-      id: 'serviceTee',
-      kind: 'serviceTee',
+      id: rig.renewal.at === 'coupling' ? (rig.renewal.piece ?? 'renewalTee') : 'serviceTee',
+      kind: rig.renewal.at === 'coupling' ? 'renewalTee' : 'serviceTee',
       spec: trimmed,
       position: at,
       ...still,
@@ -39,7 +40,7 @@ export function workpieceItems(rig: RigState, stand: Stand, spec: ShapeSpec): It
       });
     }
   }
-  items.push(...serviceItems(rig, stand, spec));
+  items.push(...serviceItems(rig, stand, spec), ...renewalItems(rig, stand, spec));
   const plug = plugPlace(rig, stand);
   if (plug)
     items.push({
