@@ -126,18 +126,6 @@ export function keyOf({ rig, gas }: Stood): number {
   return key;
 }
 
-/** The levels of a key in words, for whoever reads a trap or a disagreement. */
-export function wordKey(key: number): string {
-  let rest = key;
-  const words: string[] = [];
-  for (let i = levels.length - 1; i >= 0; i -= 1) {
-    const { piece, levels: names } = levels[i];
-    words.unshift(`${piece} ${names[rest % names.length]}`);
-    rest = Math.floor(rest / names.length);
-  }
-  return words.join(', ');
-}
-
 /** The level at which a piece stands, in words. */
 export function wordLevels({ levels: names, of }: Level, { rig, gas }: Stood): string {
   return names[of(rig, gas)];
