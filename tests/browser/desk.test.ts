@@ -97,7 +97,7 @@ describe('an assessor at the desk', () => {
   });
 
   it('sees what was read beside what was true, and goes to the signature in the replay', async () => {
-    const jump = await app.page.waitForSelector('details.false button[aria-label*="See the signature at"]');
+    const jump = await app.page.waitForSelector('details.false .when button');
     const clock = await jump?.evaluate((node) =>
       /(\d+):(\d\d):(\d\d)/
         .exec(node.ariaLabel ?? '')

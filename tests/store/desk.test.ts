@@ -48,6 +48,22 @@ describe.each<[string, () => Promise<Desk>]>([
     expect(await desk.findOpinion(digest)).toEqual({ setAside: [], added: [] });
   });
 
+  it('knows on which runs a review is under way, and puts a line judged otherwise in the place of the old', async () => {
+    const desk = await open();
+    await desk.takeIn([steady, hasty]);
+    expect(await desk.listBegun()).toEqual([]);
+    await desk.keepNotes(digest, [{ atS: 1, says: 'Begun.' }]);
+    expect(await desk.listBegun()).toEqual([digest]);
+    await desk.exportAll();
+    const stranger = { ...hasty.row, digest: '0'.repeat(64) };
+    await desk.keepRows([{ ...steady.row, score: 12 }, stranger]);
+    const rows = await desk.listRows();
+    expect(rows.find((row) => row.digest === digest)?.score).toBe(12);
+    expect(rows).toHaveLength(2);
+    expect(await desk.findBytes(digest)).toEqual(steady.bytes);
+    expect(await desk.keptBecause(digest, '2099-01-01')).toBe('notExported');
+  });
+
   it('never changes a decision: a later one refers to it', async () => {
     const desk = await open();
     await desk.takeIn([steady]);

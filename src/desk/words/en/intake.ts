@@ -20,6 +20,8 @@ export const intake = {
   'intake.drop': 'Drop run files or whole folders here, hundreds at once, or choose them.',
   'intake.files': 'Choose files',
   'intake.folder': 'Choose a folder',
+  'intake.own': 'Take in this browser’s own runs',
+  'intake.noneOwn': 'No run has been finished in this browser.',
   'intake.demo': 'Load {n} demo runs',
   'intake.progress': 'Runs judged',
   'intake.doneOf': '{done} of {of}',

@@ -33,9 +33,7 @@ export const run = {
   'story.from': 'from {clock}',
 
   'evidence.signed': 'Signed at {clock}',
-  'evidence.goSigned': 'See the signature at {clock}',
   'evidence.begun': 'Guarded work began at {clock}',
-  'evidence.goBegun': 'See the guarded work begin at {clock}',
   'evidence.unsigned': 'Not signed.',
   'evidence.rests': 'What it rests on',
   'evidence.there': 'there',

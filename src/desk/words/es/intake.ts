@@ -21,6 +21,8 @@ export const intake: Readonly<Record<keyof typeof english, string>> = {
   'intake.drop': 'Suelte aquí archivos o carpetas enteras, cientos a la vez, o elíjalos.',
   'intake.files': 'Elegir archivos',
   'intake.folder': 'Elegir una carpeta',
+  'intake.own': 'Recibir las de este navegador',
+  'intake.noneOwn': 'En este navegador no se ha terminado ninguna ejecución.',
   'intake.demo': 'Cargar {n} ejecuciones de muestra',
   'intake.progress': 'Ejecuciones juzgadas',
   'intake.doneOf': '{done} de {of}',

@@ -34,9 +34,7 @@ export const run: Readonly<Record<keyof typeof english, string>> = {
   'story.from': 'desde {clock}',
 
   'evidence.signed': 'Firmado a las {clock}',
-  'evidence.goSigned': 'Ver la firma a las {clock}',
   'evidence.begun': 'El trabajo protegido empezó a las {clock}',
-  'evidence.goBegun': 'Ver cómo empieza el trabajo protegido a las {clock}',
   'evidence.unsigned': 'Sin firmar.',
   'evidence.rests': 'En qué se apoya',
   'evidence.there': 'está',
