@@ -6,7 +6,7 @@ import { drive, hasty } from '../../src/core/hands/index.ts';
 import { recordText, sealRecord } from '../../src/core/run/index.ts';
 import { english } from '../../src/text/index.ts';
 import { yardScenario } from '../session/yard.ts';
-import { choose, handIn, listed, loadDemo, type HandedFile } from './deskHands.ts';
+import { choose, drop, handIn, listed, loadDemo, type HandedFile } from './deskHands.ts';
 import { type App, openApp } from './harness.ts';
 
 /** Three files that are not as they were sealed: one action changed, one cut short, one never a run. */
@@ -54,10 +54,24 @@ describe('an assessor at the desk', () => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  it('is invited to load 40 demo runs, and hands in three broken files that stop nothing', async () => {
+  it('is invited to load 40 demo runs, may stop that, and keeps what came until then', async () => {
     await app.find('heading', 'The desk is empty');
+    await app.press('button', 'Load 40 demo runs');
+    await app.page.waitForFunction(() => (document.querySelector('progress')?.value ?? 0) >= 2);
+    await app.press('button', 'Stop');
+    await app.page.waitForFunction(() => document.querySelector('progress') === null);
+    await app.seeText(/\d+ of \d+ runs/);
+    const came = (await listed(app)).length;
+    expect(came).toBeGreaterThanOrEqual(2);
+    expect(came).toBeLessThan(40);
     await loadDemo(app);
-    await handIn(app, brokenFiles());
+  });
+
+  it('hands in three broken files, one of them dropped, that stop nothing', async () => {
+    const [first, ...others] = brokenFiles();
+    await drop(app, first);
+    await app.seeText('41 of 41 runs');
+    await handIn(app, others);
     await app.seeText('43 of 43 runs');
     await choose(app, 'Integrity', 'altered');
     await app.seeText('1 of 43 runs');

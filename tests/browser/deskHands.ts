@@ -17,6 +17,16 @@ export async function handIn(app: App, files: readonly HandedFile[]): Promise<vo
   }, files);
 }
 
+/** Drops a file on the desk with the mouse. */
+export async function drop(app: App, file: HandedFile): Promise<void> {
+  const place = await app.find('region', 'Take in more runs');
+  await place.evaluate((node, { name, text }) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([text], name, { type: 'application/json' }));
+    node.dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer }));
+  }, file);
+}
+
 /** Loads the invented cohort and waits until all of it is listed. */
 export async function loadDemo(app: App): Promise<void> {
   await app.press('button', 'Load 40 demo runs');
