@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -197,6 +197,24 @@ describe('an assessor at the desk', () => {
     await app.seeText('Counter-signature fits: signed by this installation’s key');
     await app.seeText('A decision stands about this run. It is never changed');
     await app.screenshot('desk-decided');
+  });
+
+  it('prints the report: one page and its appendix, from the frame as it stands', async () => {
+    await app.pressByKey('link', 'Report');
+    const frame = await app.page.waitForSelector('iframe');
+    const html = await frame?.evaluate((node) => (node as HTMLIFrameElement).srcdoc);
+    const paper = await app.page.browser().newPage();
+    await paper.setContent(html ?? '', { waitUntil: 'load' });
+    const pdf = Buffer.from(await paper.pdf({ preferCSSPageSize: true, printBackground: true }));
+    await paper.close();
+    const kept = process.env.SCREENSHOTS;
+    if (kept !== undefined && kept !== '') writeFileSync(join(kept, 'desk-report.pdf'), pdf);
+    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+    const pages = [...pdf.toString('latin1').matchAll(/\/Type\s*\/Page[^s]/g)].length;
+    console.log(`report: ${pages} pages`);
+    expect(pages).toBeGreaterThanOrEqual(2);
+    expect(html).toContain('Assessor One');
+    expect(html).not.toMatch(/https?:\/\/(?!www\.w3\.org)[^"]+\.(js|css|woff2?|png)/);
   });
 
   it('saves the table and finds in it what the table shows', async () => {

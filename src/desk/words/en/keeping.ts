@@ -54,6 +54,7 @@ export const keeping = {
 
   'report.title': 'Report of one run',
   'report.back': 'Back to the run',
+  'report.none': 'No run can be read from this file, so there is nothing to report.',
   'report.units': 'First units',
   'report.us': 'US customary, SI beside',
   'report.si': 'SI, US customary beside',

@@ -56,6 +56,7 @@ export const keeping: Readonly<Record<keyof typeof english, string>> = {
 
   'report.title': 'Informe de una ejecución',
   'report.back': 'Volver a la ejecución',
+  'report.none': 'De este archivo no se puede leer ninguna ejecución, así que no hay nada que informar.',
   'report.units': 'Unidades primeras',
   'report.us': 'De EE. UU., con SI al lado',
   'report.si': 'SI, con las de EE. UU. al lado',
