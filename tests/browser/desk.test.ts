@@ -202,7 +202,7 @@ describe('an assessor at the desk', () => {
   it('prints the report: one page and its appendix, from the frame as it stands', async () => {
     await app.pressByKey('link', 'Report');
     const frame = await app.page.waitForSelector('iframe');
-    const html = await frame?.evaluate((node) => (node).srcdoc);
+    const html = await frame?.evaluate((node) => node.srcdoc);
     const paper = await app.page.browser().newPage();
     await paper.setContent(html ?? '', { waitUntil: 'load' });
     const pdf = Buffer.from(await paper.pdf({ preferCSSPageSize: true, printBackground: true }));
