@@ -33,7 +33,13 @@ const hidden = {
 } as const;
 
 /** Facts that happen out of sight, without a sound or a pull that a hand would know. */
-const unseen: ReadonlySet<Fact['fact']> = new Set(['stopper.slipped', 'gas.flammable', 'ended', 'done']);
+const unseen: ReadonlySet<Fact['fact']> = new Set([
+  'stopper.slipped',
+  'stopper.pushed',
+  'gas.flammable',
+  'ended',
+  'done',
+]);
 
 type Hidden = keyof typeof hidden;
 type WithoutTruth<F> = F extends unknown ? Omit<F, Hidden> : never;

@@ -165,6 +165,8 @@ export type FactBody =
       readonly thrustN: number;
       readonly holdsN: number;
     }
+  /** The keeper's stem stands on it and has pushed it down. */
+  | { readonly fact: 'stopper.pushed'; readonly byM: number; readonly belowPortM: number }
   | { readonly fact: 'stopper.dropped'; readonly into: 'main' | 'tee' | 'valve' }
   | {
       readonly fact: 'closing.turned';

@@ -11,7 +11,7 @@ import { OPEN_RAD } from './actions.ts';
 import type { Sense } from './sense.ts';
 import type { RigState } from './state.ts';
 import { stopperHoldsN, stopperInBore, stopperThrustN } from './stopping.ts';
-import { strikes } from './strikes.ts';
+import { stopperGone, strikes } from './strikes.ts';
 
 const c = constants;
 
@@ -110,7 +110,7 @@ export function move(
       };
       return thrust > 0
         ? { rig: slippedUp(rig, SLIP_M), facts: [slipped] }
-        : { rig: pushedOut(rig), facts: [slipped, { fact: 'stopper.dropped', into: 'main' }] };
+        : { rig: stopperGone(rig), facts: [slipped, { fact: 'stopper.dropped', into: 'main' }] };
     }
     case null:
       return { rig, facts: [] };
@@ -128,17 +128,6 @@ function slippedUp(rig: RigState, byM: number): RigState {
       belowPortM: rig.stopper.belowPortM - byM,
       slippedM: rig.stopper.slippedM + byM,
     },
-  };
-}
-
-/** Pushed down it leaves the tee below and is gone. */
-function pushedOut(rig: RigState): RigState {
-  const id = rig.stopper.piece;
-  return {
-    ...rig,
-    kit: id === null ? rig.kit : { ...rig.kit, [id]: { ...rig.kit[id], where: 'lost' } },
-    rod: rig.rod.load === 'stopper' ? { ...rig.rod, load: null, engaged: null } : rig.rod,
-    stopper: { ...rig.stopper, at: 'lost', torqueNm: 0, squeezeTurns: 0 },
   };
 }
 

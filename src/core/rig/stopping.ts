@@ -93,6 +93,11 @@ export function exposedShare(rig: RigState): number {
   return Math.min(1, (above + below) / length);
 }
 
+/** So far down that none of its rubber is left in the lower bore. */
+export function stopperClearsBore(rig: RigState): boolean {
+  return rig.stopper.belowPortM > 0 && exposedShare(rig) >= 1;
+}
+
 /** In the bore at all: lowered past the tee's top into the run, on the holder or left there. */
 export function stopperInBore(rig: RigState): boolean {
   if (rig.tee.at !== 'coupling') return false;
@@ -123,6 +128,12 @@ export function stopperHoldsN(rig: RigState, atS: number): number {
   const oily = renewed(rig) || oiled === true || sealantSmeared === true;
   const friction = oily ? c.stopperFrictionOily.value : c.stopperFrictionDry.value;
   return stopperFrictionN(rubber, fit, friction) * (1 - exposedShare(rig));
+}
+
+/** On its holder still, and gripping the bore harder than two hands pull: the rod stays where it is. */
+export function stopperKeepsRod(rig: RigState, atS: number): boolean {
+  if (rig.rod.load !== 'stopper' || rig.stopper.torqueNm <= 0) return false;
+  return stopperHoldsN(rig, atS) > c.handHoldN.value;
 }
 
 /** Gas thrust on the stopper, N, upward positive. */

@@ -30,11 +30,17 @@ export function fallThrough(rig: RigState, sense: Sense): { rig: RigState; facts
     const stopper = { ...rig.stopper, at: 'fallen', belowPortM: 0, torqueNm: 0, squeezeTurns: 0 } as const;
     return { rig: { ...rig, stopper }, facts: [{ fact: 'stopper.dropped', into: 'tee' }] };
   }
+  return { rig: stopperGone(rig), facts: [{ fact: 'stopper.dropped', into: 'main' }] };
+}
+
+/** The stopper has left the tee below: it lies in the main. */
+export function stopperGone(rig: RigState): RigState {
   const id = rig.stopper.piece;
   const kit: RigState['kit'] =
     id === null ? rig.kit : { ...rig.kit, [id]: { ...rig.kit[id], where: 'lost' } };
   const stopper = { ...rig.stopper, at: 'lost', belowPortM: 0, torqueNm: 0, squeezeTurns: 0 } as const;
-  return { rig: { ...rig, kit, stopper }, facts: [{ fact: 'stopper.dropped', into: 'main' }] };
+  const rod = rig.rod.load === 'stopper' ? { ...rig.rod, load: null, engaged: null } : rig.rod;
+  return { ...rig, kit, rod, stopper };
 }
 
 /** Ends the run when a part is thrown hard enough to hurt; the facts keep their numbers either way. */

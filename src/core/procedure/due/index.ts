@@ -47,6 +47,8 @@ const advice: Readonly<Record<StageId, (view: DueView) => Generator<Offer>>> = {
   done: standingBy,
 };
 
+/** A blow that nobody has stopped for so long is stopped at the valves of the main, s (assumed). */
+const STOP_AT_MAIN_S = 60;
 /** Share of the lower explosive limit at which everybody goes, whatever is due. */
 const LEAVE_LEL_SHARE = 0.2;
 /** How long to stand off before the detector is asked again, s. */
@@ -64,7 +66,7 @@ export function due(
   if (run.rig.ending !== null) return null;
   const view = viewOf(run, could, readings);
   if (drillIsDone(run)) return dueOf(run.procedure.stage, offer('finish', { kind: 'finish' }));
-  for (const each of [gasAlarm, referral]) {
+  for (const each of [blowGoesOn, gasAlarm, referral]) {
     const urgent = firstGood(each(view), could);
     if (urgent) return dueOf(run.procedure.stage, urgent);
   }
@@ -127,8 +129,25 @@ function dueOf(stage: StageId, { why, holdPoint, action, waitS }: Offer): Due {
   return { stage, holdPoint, why, action, waitS };
 }
 
+/** Gas blows on and on: out of the hole, and the main shut where its valves are. */
+function* blowGoesOn(view: DueView): Generator<Offer> {
+  const blow = view.facts.findLast((f) => f.fact === 'blow.began' || f.fact === 'blow.ended');
+  if (blow?.fact !== 'blow.began' || view.clockS - blow.atS < STOP_AT_MAIN_S) return;
+  const { ringing, left } = alarmOf(view);
+  if (ringing && !left) yield offer('leaveHole', { kind: 'leaveHole' });
+  if (view.rig.site.done.findShutoff === undefined)
+    yield offer('isolateMain', { kind: 'site.do', task: 'findShutoff' });
+  yield offer('isolateMain', { kind: 'main.isolate' });
+}
+
 /** Out at the alarm, and no work until it falls silent. */
 function* gasAlarm(view: DueView): Generator<Offer> {
+  const { ringing, left } = alarmOf(view);
+  if (ringing && !left) yield offer('leaveHole', { kind: 'leaveHole' });
+  if (ringing) yield waitFor('standBy', OUT_S);
+}
+
+function alarmOf(view: DueView): { readonly ringing: boolean; readonly left: boolean } {
   let ringing = false;
   let left = false;
   for (const f of view.facts) {
@@ -138,8 +157,7 @@ function* gasAlarm(view: DueView): Generator<Offer> {
     }
     if (f.fact === 'done' && f.action.kind === 'leaveHole') left = true;
   }
-  if (ringing && !left) yield offer('leaveHole', { kind: 'leaveHole' });
-  if (ringing) yield waitFor('standBy', OUT_S);
+  return { ringing, left };
 }
 
 function* standingBy(): Generator<Offer> {

@@ -75,6 +75,7 @@ export const dueReasons = [
   'cover',
   'finish',
   'leaveHole',
+  'isolateMain',
   'standBy',
 ] as const;
 export type DueReason = (typeof dueReasons)[number];

@@ -5,7 +5,11 @@ import type { Sense } from '../sense.ts';
 import type { KitPiece, RigState } from '../state.ts';
 
 /** What came of a hand's act: a new rig with what happened, or why the hand could not. */
-export type Outcome = Hindrance | { readonly rig: RigState; readonly facts: readonly FactBody[] };
+export type Outcome = Hindrance | Moved;
+export interface Moved {
+  readonly rig: RigState;
+  readonly facts: readonly FactBody[];
+}
 
 export type Act<K extends ActionKind> = (
   rig: RigState,
@@ -16,7 +20,7 @@ export type Act<K extends ActionKind> = (
 /** One table: what each action does to the rig. */
 export type Acts<K extends ActionKind> = { readonly [P in K]: Act<P> };
 
-export function did(rig: RigState, ...facts: FactBody[]): Outcome {
+export function did(rig: RigState, ...facts: FactBody[]): Moved {
   return { rig, facts };
 }
 

@@ -8,8 +8,9 @@ import { ballObstructed, handTightTurns } from '../reach.ts';
 import type { Sense } from '../sense.ts';
 import type { KitPiece, RigState, StackPiece } from '../state.ts';
 import { HURT_THRUST_N, stackThrustN, strikes } from '../strikes.ts';
-import { did, onBoard, withPiece, type Acts, type Outcome } from './outcome.ts';
+import { did, onBoard, withPiece, type Acts, type Moved, type Outcome } from './outcome.ts';
 import { placeOnLine, removeFromLine } from './line.ts';
+import { raise } from './rod.ts';
 import { passesGaugeRing } from './workpiece.ts';
 
 /** Make-up torque of a stack joint, N·m, and how far a hand's pull scatters (assumed). */
@@ -168,9 +169,10 @@ function stackOff(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sens
     piece.kind === 'lowerSpool' ||
     piece.kind === 'isolationValve';
   if (!removingTop) return barrelAndSpool ? 'covered' : 'occupied';
-  if (piece.kind === 'rodBarrel' && rodThroughBall(rig)) return 'pieceInBall';
+  const lifted = rodLifted(rig, piece, sense);
+  if (typeof lifted === 'string' || lifted.rig.rod.travelM > 0) return lifted;
   const turned = holdBack ? last : loosest(rig.stack);
-  if (turned.id !== last.id) return wrongJoint(rig, turned, last, sense);
+  if (turned.id !== last.id) return wrongJoint(rig, lifted, turned, last, sense);
   const aboveValve = hasValve(rig) && piece.kind !== 'isolationValve' && piece.kind !== 'lowerSpool';
   const gaugePa = sense.gaugePa(aboveValve ? 'above' : 'chamber');
   const share = shareOf(rig, piece);
@@ -178,19 +180,23 @@ function stackOff(rig: RigState, piece: KitPiece, holdBack: boolean, sense: Sens
   const gasMol = sense.mol(cell) * sense.gasFraction(cell) * share;
   const thrustN = stackThrustN(gaugePa);
   const off: RigState = {
-    ...withPiece(rig, piece.id, { where: 'board' }),
+    ...withPiece(lifted.rig, piece.id, { where: 'board' }),
     stack: rig.stack.slice(0, -1),
     bleed: { openRad: 0 },
     testHead: piece.kind === 'testHead' ? { ventOpen: 1, pumpUntilS: 0, strokes: 0 } : rig.testHead,
-    rod: piece.kind === 'rodBarrel' ? { ...rig.rod, travelM: 0, held: false, engaged: null } : rig.rod,
+    rod: piece.kind === 'rodBarrel' ? { ...lifted.rig.rod, held: false, engaged: null } : rig.rod,
   };
   const fact = { fact: 'piece.removed', piece: piece.id, pressureGaugePa: gaugePa, thrustN, gasMol } as const;
-  return strikes(off, [fact], thrustN > HURT_THRUST_N, 'stackThrown');
+  return strikes(off, [...lifted.facts, fact], thrustN > HURT_THRUST_N, 'stackThrown');
 }
 
-/** The rod may not be drawn out through the ball with its load hanging below it. */
-function rodThroughBall(rig: RigState): boolean {
-  return ballObstructed(rig) || rig.rod.engaged !== null;
+/**
+ * A rod left down comes up with its barrel, and what hangs on it too, through a ball that stands open behind it. What
+ * keeps a rod from being drawn up keeps its barrel: a stopper that grips the bore, a jammed socket.
+ */
+function rodLifted(rig: RigState, piece: KitPiece, sense: Sense): Outcome {
+  const down = piece.kind === 'rodBarrel' && rig.rod.travelM > 0;
+  return down ? raise(rig, rig.rod.travelM, sense) : did(rig);
 }
 
 /** Without hold-back it is the loosest joint of the stack that turns. */
@@ -201,13 +207,24 @@ function loosest(stack: readonly StackPiece[]): StackPiece {
 }
 
 /** The wrong joint turns: loose the first time, off with all that stands on it the second. */
-function wrongJoint(rig: RigState, turned: StackPiece, meant: StackPiece, sense: Sense): Outcome {
-  if (turned.jointNm < LOOSE_JOINT_NM) return comesOff(rig, turned, meant, sense);
+function wrongJoint(
+  rig: RigState,
+  lifted: Moved,
+  turned: StackPiece,
+  meant: StackPiece,
+  sense: Sense,
+): Outcome {
+  if (turned.jointNm < LOOSE_JOINT_NM) return comesOff(lifted, turned, meant, sense);
   const stack = rig.stack.map((p) => (p.id === turned.id ? { ...p, jointNm: LOOSE_JOINT_NM / 3 } : p));
   return did({ ...rig, stack }, { fact: 'joint.turned', joint: turned.id, meant: meant.id });
 }
 
-function comesOff(rig: RigState, turned: StackPiece, meant: StackPiece, sense: Sense): Outcome {
+function comesOff(
+  { rig, facts: before }: Moved,
+  turned: StackPiece,
+  meant: StackPiece,
+  sense: Sense,
+): Outcome {
   const at = rig.stack.findIndex((p) => p.id === turned.id);
   const underBall = turned.kind === 'isolationValve' || turned.kind === 'lowerSpool';
   const gaugePa = sense.gaugePa(underBall ? 'chamber' : 'above');
@@ -215,15 +232,12 @@ function comesOff(rig: RigState, turned: StackPiece, meant: StackPiece, sense: S
   let off: RigState = { ...rig, stack: rig.stack.slice(0, at), bleed: { openRad: 0 } };
   for (const piece of rig.stack.slice(at)) off = withPiece(off, piece.id, { where: 'board' });
   const facts = [
+    ...before,
     { fact: 'joint.turned', joint: turned.id, meant: meant.id },
     { fact: 'piece.removed', piece: turned.id, pressureGaugePa: gaugePa, thrustN, gasMol: 0 },
   ] as const;
-  return strikes(
-    { ...off, rod: { ...off.rod, travelM: 0, held: false, engaged: null } },
-    facts,
-    thrustN > HURT_THRUST_N,
-    'stackThrown',
-  );
+  const unheld = { ...off, rod: { ...off.rod, held: false, engaged: null } };
+  return strikes(unheld, facts, thrustN > HURT_THRUST_N, 'stackThrown');
 }
 
 /** Share of its cell's gas that goes with a piece. */

@@ -16,7 +16,7 @@ import {
   travelForTip,
 } from '../reach.ts';
 import { fallThrough } from '../strikes.ts';
-import { stopperHoldsN, stopperInBore, stopperThrustN } from '../stopping.ts';
+import { stopperInBore, stopperKeepsRod, stopperThrustN } from '../stopping.ts';
 import type { RigState, RodLoad } from '../state.ts';
 import type { Sense } from '../sense.ts';
 import { did, onBoard, tidy, withPiece, type Acts, type Outcome } from './outcome.ts';
@@ -295,15 +295,9 @@ function dropPlug(rig: RigState, travelM: number, sense: Sense): Outcome {
 }
 
 /** Up: a socket slips off what stays fixed; a free load comes along; a squeezed stopper holds. */
-function raise(rig: RigState, lengthM: number, sense: Sense): Outcome {
+export function raise(rig: RigState, lengthM: number, sense: Sense): Outcome {
   if (rig.rod.travelM <= 0) return 'atStop';
-  if (
-    rig.rod.load === 'stopper' &&
-    rig.stopper.torqueNm > 0 &&
-    stopperHoldsN(rig, sense.atS) > c.handHoldN.value
-  ) {
-    return 'heldByThread';
-  }
+  if (stopperKeepsRod(rig, sense.atS)) return 'heldByThread';
   if (jammed(rig)) {
     return did(
       { ...rig, rod: { ...rig.rod, stuckPulls: rig.rod.stuckPulls + 1 } },

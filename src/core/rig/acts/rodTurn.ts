@@ -7,10 +7,11 @@ import { handTightTurns, madeUpTurns, renewed, threadSeat, travelForTip } from '
 import type { RigState } from '../state.ts';
 import { crossedTightestTurns, crossedTorqueNm } from '../threads.ts';
 import type { Sense } from '../sense.ts';
+import { keeperGapM, pressedByStem } from './keeperStem.ts';
 import { did, tidy, withPiece, type Outcome } from './outcome.ts';
 import { brokenKeeperNm, turnNewPlug, turnRenewal, type Turned } from './renewal.ts';
 import { unlatch } from './stopper.ts';
-import { freeTee, keeperGapM, makingUpNm, perTurnNm, teeTorqueNm, turnPlug } from './workpiece.ts';
+import { freeTee, makingUpNm, perTurnNm, teeTorqueNm, turnPlug } from './workpiece.ts';
 
 const LIMIT_NM = constants.rodTorqueLimitNm.value;
 /** A thread holds its piece from half a turn on. */
@@ -109,9 +110,13 @@ function makeUpKeeper(rig: RigState, turns: number): Outcome {
         rod: { ...rig.rod, load: null },
       }
     : { ...rig, keeper };
+  const pressed = pressedByStem(made);
   return followThread({
-    rig: made,
-    facts: [{ fact: 'keeper.turned', engagedTurns, torqueNm, heldBack: true, gapM: keeperGapM(made) }],
+    rig: pressed.rig,
+    facts: [
+      { fact: 'keeper.turned', engagedTurns, torqueNm, heldBack: true, gapM: keeperGapM(made) },
+      ...pressed.facts,
+    ],
   });
 }
 

@@ -1,10 +1,4 @@
-import {
-  constants,
-  constantsByTeeSize,
-  pieces,
-  taperThreads,
-  WASHER_BELOW_PORT_M,
-} from '../../catalogue/index.ts';
+import { constants, constantsByTeeSize } from '../../catalogue/index.ts';
 import { makeUpTorqueNm } from '../../physics/index.ts';
 import type { FactBody } from '../facts.ts';
 import { handTightTurns, madeUpTurns, renewed, streetTeeSwept } from '../reach.ts';
@@ -17,6 +11,7 @@ import { troubleSize, type TroubleKind } from '../troubles.ts';
 import { mainGaugePa } from '../mainFeed.ts';
 import { freeThrustN, HURT_SMALL_PART_N, strikes } from '../strikes.ts';
 import { turnRenewal } from './renewal.ts';
+import { keeperGapM, pressedByStem } from './keeperStem.ts';
 import { did, tidy, type Acts, type Outcome } from './outcome.ts';
 
 const c = constants;
@@ -266,16 +261,6 @@ export function freeTee(rig: RigState, facts: FactBody[], sense: Sense) {
   return strikes(freed, facts, !onRod && thrustN > HURT_SMALL_PART_N, 'teeThrown');
 }
 
-/** Gap between the keeper's stem and the stopper under it, m; grows as the keeper stands higher. */
-export function keeperGapM(rig: RigState): number {
-  const size = rig.job.workpiece.teeSize;
-  const short = (madeUpTurns(rig.job) - rig.keeper.engagedTurns) * taperThreads[size].pitchM;
-  const deeper = rig.stopper.belowPortM - WASHER_BELOW_PORT_M;
-  const { stemLongM, stemShortM } = rig.keeper.piece === null ? {} : rig.kit[rig.keeper.piece].defects;
-  const stemM = (stemLongM ?? 0) - (stemShortM ?? 0);
-  return Math.max(0, pieces.keeperPlug.dims(size).gapM + short + deeper - stemM);
-}
-
 /** The keeper pulled tight: turns follow torque past hand-tight. */
 function pullKeeper(rig: RigState, torqueNm: number, holdBack: boolean) {
   const hand = handTightTurns(rig.job);
@@ -297,7 +282,8 @@ function pullKeeper(rig: RigState, torqueNm: number, holdBack: boolean) {
     { fact: 'keeper.turned', engagedTurns, torqueNm, heldBack: holdBack, gapM: keeperGapM(pulled) },
   ];
   if (strain > 0) facts.push({ fact: 'tee.strained', turns: strain });
-  return did(pulled, ...facts);
+  const pressed = pressedByStem(pulled);
+  return did(pressed.rig, ...facts, ...pressed.facts);
 }
 
 /** Torque of a thread being made up after so many engaged turns, N·m. */

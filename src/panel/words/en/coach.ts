@@ -84,5 +84,7 @@ export const coach = {
   'coach.cover': 'The ground is made safe when the record stands.',
   'coach.finish': 'Everything is proved and written. Hand it back.',
   'coach.leaveHole': 'Out of the hole, upwind, people first. Nothing down there is worth more.',
+  'coach.isolateMain':
+    'Gas has blown for a minute and nothing stops it here. The main is shut where its valves are.',
   'coach.standBy': 'Nothing else is due. Listen, and keep an eye on the gauges.',
 } as const;

@@ -90,5 +90,7 @@ export const coach: Readonly<Record<keyof typeof english, string>> = {
   'coach.finish': 'Todo está probado y anotado. Entrégalo.',
   'coach.leaveHole':
     'Fuera de la excavación, contra el viento, primero las personas. Nada de ahí abajo vale más.',
+  'coach.isolateMain':
+    'Hace un minuto que sale gas y aquí nada lo detiene. La tubería principal se cierra en sus válvulas.',
   'coach.standBy': 'No hay nada más pendiente. Escucha, y no pierdas de vista los manómetros.',
 };

@@ -117,6 +117,8 @@ export const facts: Catalogue['facts'] = {
   'stopper.left': () => 'The holder let go of the stopper.',
   'stopper.slipped': (f, s) =>
     `The stopper slid ${s.units.length(f.byM)}: ${s.units.force(f.thrustN)} on it, and its grip was ${s.units.force(f.holdsN)}.`,
+  'stopper.pushed': (f, s) =>
+    `The keeper’s stem stands on the stopper and has pushed it ${s.units.length(f.byM)} down.`,
   'stopper.dropped': (f) => `The stopper fell into the ${f.into}.`,
   'closing.turned': (f, s) =>
     `The closing plug is ${turnsOf(f.engagedTurns)} in and feels ${grip(f.torqueNm, s)}${f.crossed ? '; it skips and binds' : ''}.`,

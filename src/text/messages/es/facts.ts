@@ -122,6 +122,8 @@ export const facts: Catalogue['facts'] = {
   'stopper.left': () => 'El portaobturador soltó el obturador.',
   'stopper.slipped': (f, s) =>
     `El obturador se deslizó ${s.units.length(f.byM)}: ${s.units.force(f.thrustN)} sobre él, y su agarre era de ${s.units.force(f.holdsN)}.`,
+  'stopper.pushed': (f, s) =>
+    `El vástago del tapón de retención apoya en el obturador y lo ha empujado ${s.units.length(f.byM)} hacia abajo.`,
   'stopper.dropped': (f) => `El obturador cayó ${nameOf(fellInto, f.into)}.`,
   'closing.turned': (f, s) =>
     `El tapón de cierre ha entrado ${turnsOf(f.engagedTurns)} y se nota ${grip(f.torqueNm, s)}${f.crossed ? '; salta y se traba' : ''}.`,
