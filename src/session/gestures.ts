@@ -121,12 +121,21 @@ export function kindOfTarget(target: string, rig: RigState): KitKind | string {
 const holdOf = (kind: Pull['kind'], target: string, rig: RigState): Hold | undefined =>
   holds[`${kind} ${kindOfTarget(target, rig)}/${target.split('/')[1] ?? ''}`];
 
-/** The least that a hand on a part could do, either way: what tells whether it gives at all. */
-export function leastPulls(target: string, rig: RigState, holdBack: boolean): Action[] {
+/** Pulls with a torque wrench that are tried, N·m apart: what was pulled harder before gives only to more. */
+const WRENCH_TRIED_NM = 20;
+const wrenchPulls = Array.from(
+  { length: WRENCH_MOST_NM / WRENCH_TRIED_NM },
+  (_, i) => ((i + 1) * WRENCH_TRIED_NM) / WRENCH_NM_A_TURN,
+);
+
+/** What tells whether a part gives at all: the least a hand could do on it, either way; with a wrench, how hard it may. */
+export function trialPulls(target: string, rig: RigState, holdBack: boolean): Action[] {
   return (['turn', 'slide'] as const).flatMap((kind) => {
     const hold = holdOf(kind, target, rig);
+    if (hold === undefined) return [];
     const held: Held = { rig, id: target.split('/')[0], holdBack };
-    return hold === undefined ? [] : [-hold.step, hold.step].map((amount) => hold.action(amount, held));
+    const tried = hold.once === true ? wrenchPulls : [-hold.step, hold.step];
+    return tried.map((amount) => hold.action(amount, held));
   });
 }
 

@@ -7,7 +7,7 @@ export {
   type Phase,
   type SittingMode,
 } from './machine.ts';
-export { kindOfTarget, leastPulls, readPulls, type Pull } from './gestures.ts';
+export { kindOfTarget, readPulls, trialPulls, type Pull } from './gestures.ts';
 export { momentAt, momentBefore, performAgain, type Performance } from './performance.ts';
 export { openSitting, type Refusal, type Sitting, type SittingView } from './sitting.ts';
 export type { Sample } from './trace.ts';

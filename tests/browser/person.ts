@@ -52,23 +52,25 @@ export function figureIn(text: string, pattern: RegExp): number {
 /** The torque a hand feels, N·m, in whatever language it is told; 0 where none is. */
 export const torqueIn = (text: string): number => (/N·m/.test(text) ? figureIn(text, /([\d.,]+) N·m/) : 0);
 
+/** The lines of the log, newest first, once the hands are done. */
+export const readLog = (page: App['page']): Promise<string[]> =>
+  page.evaluate(async () => {
+    const fromMs = performance.now();
+    while (document.querySelector('main')?.getAttribute('aria-busy') !== 'false') {
+      if (performance.now() - fromMs > 20_000) throw new Error('The hands were never done');
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    return [...document.querySelectorAll('[role=log] p')].map((line) =>
+      (line as HTMLElement).innerText.replace(/\s+/g, ' '),
+    );
+  });
+
 export function personAt(app: App, tongue: Tongue = inEnglish, way: Way = byKeys(app, tongue)): Person {
   let lastTop = '';
 
-  async function readLog(): Promise<string[]> {
-    await app.page.waitForFunction(
-      () => document.querySelector('main')?.getAttribute('aria-busy') === 'false',
-    );
-    return app.page.evaluate(() =>
-      [...document.querySelectorAll('[role=log] p')].map((line) =>
-        (line as HTMLElement).innerText.replace(/\s+/g, ' '),
-      ),
-    );
-  }
-
   async function attempt(button: string): Promise<string[] | null> {
     const moved = await way.work(button);
-    const lines = await readLog();
+    const lines = await readLog(app.page);
     const refused = tongue.says.hindered.test(lines[0] ?? '');
     const hindered = refused && !moved;
     const happened = refused ? lines.slice(1) : lines;
@@ -79,7 +81,7 @@ export function personAt(app: App, tongue: Tongue = inEnglish, way: Way = byKeys
 
   async function act(button: string): Promise<string[]> {
     const lines = await attempt(button);
-    if (lines === null) throw new Error(`"${button}" was hindered: ${(await readLog())[0]}`);
+    if (lines === null) throw new Error(`"${button}" was hindered: ${(await readLog(app.page))[0]}`);
     return lines;
   }
 

@@ -13,7 +13,7 @@ import { drawPlug, lookBore, proveFirst, sealOnTee, setUp } from './job.ts';
 import { personAt, type Person, type Way } from './person.ts';
 import type { Tongue } from './tongue.ts';
 
-/** Long: some six hundred presses by keyboard. Simulated time moves by the wait buttons only. */
+/** Long: some six hundred presses, or pulls with a mouse. Simulated time moves by the wait buttons only. */
 export const wholeJobMs = 600_000;
 
 /** Sets one of the settings as a person does: opens them, chooses, closes them. */
@@ -29,6 +29,7 @@ export async function doWholeJob(app: App, tongue: Tongue, mouse?: Way): Promise
   await press('button', 'Begin');
   await press('button', 'Pause');
   await choose(app, tongue, 'Units', 'si');
+  if (mouse !== undefined) await choose(app, tongue, 'Picture', 'plain');
   // The words are enough to finish by, and this machine draws slowly; a mouse needs the picture.
   await press('button', mouse === undefined ? 'In words' : 'Picture');
   const person = personAt(app, tongue, mouse);

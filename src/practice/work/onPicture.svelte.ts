@@ -10,7 +10,7 @@ import {
   type PictureHands,
 } from '../../panel/index.ts';
 import type { Intent } from '../../scene/index.ts';
-import { kindOfTarget, leastPulls, readPulls, type SittingView } from '../../session/index.ts';
+import { kindOfTarget, trialPulls, readPulls, type SittingView } from '../../session/index.ts';
 
 /** What hands on the picture work with, at one moment of a sitting. */
 interface AtHand {
@@ -50,7 +50,7 @@ export class OnPicture {
     const { view, grip, hindered } = at;
     const { rig } = view.run;
     const gives = (target: string): boolean =>
-      leastPulls(target, rig, grip.holdBack).some((a) => !hindered(a));
+      trialPulls(target, rig, grip.holdBack).some((a) => !hindered(a));
     return {
       intent: (asked) => this.#do(asked, at),
       graspOf: (target) => (gives(target) ? graspOf(target, rig) : null),

@@ -41,7 +41,8 @@ export class Turntable {
     for (const event of ['controlstart', 'control', 'controlend', 'transitionstart', 'wake'] as const) {
       this.#controls.addEventListener(event, onMove);
     }
-    this.#controls.addEventListener('controlstart', onTaken);
+    // A wheel has no start of its own.
+    for (const event of ['controlstart', 'control'] as const) this.#controls.addEventListener(event, onTaken);
   }
 
   /** @returns true while the eye is still moving */
