@@ -13,8 +13,9 @@ import {
 import type { Sense } from '../sense.ts';
 import type { RigState, ThreadState } from '../state.ts';
 import { crossedTightestTurns, crossedTorqueNm } from '../threads.ts';
+import { keeperGapM } from './keeperStem.ts';
 import { did, tidy, withPiece, type Acts, type Outcome } from './outcome.ts';
-import { keeperGapM, makingUpNm, perTurnNm } from './workpiece.ts';
+import { makingUpNm, perTurnNm } from './workpiece.ts';
 
 const LIMIT_NM = constants.rodTorqueLimitNm.value;
 /** A thread holds its piece from half a turn on. */
