@@ -100,6 +100,27 @@ const rows: readonly Row[] = [
     [{ kind: 'plug.turn', turns: 0.125, holdBack: true }],
     rises('topPlug', -pitch / 8, 0.125),
   ],
+  [
+    'a stroke of paint across plug and boss parts in two as the plug turns',
+    [
+      { kind: 'mark', at: 'plug' },
+      { kind: 'plug.turn', turns: -0.125, holdBack: true },
+    ],
+    ({ from, to }) => {
+      const strokes = (view: SceneView) => view.details.filter(({ id }) => /^mark-(plug|boss)$/.test(id));
+      expect(strokes(from)).toEqual([]);
+      expect(
+        strokes(to)
+          .map(({ id }) => id)
+          .sort(),
+      ).toEqual(['mark-boss', 'mark-plug']);
+    },
+  ],
+  [
+    'and meets again when it is snugged',
+    [{ kind: 'plug.turn', turns: 0.125, holdBack: true }],
+    rises('topPlug', -pitch / 8, 0.125),
+  ],
   ['the seat ring lies on the boss', [place('seatRing-1')], appears('seatRing-1', g.bossZM)],
   ['the saddle stands on the ring', [place('saddle')], appears('saddle', g.bossZM + 0.011)],
   [
@@ -297,16 +318,24 @@ const rows: readonly Row[] = [
       expect(after('cupGasket-1').spec.squeeze).toBe(1);
     },
   ],
-  ['the saddle takes its second seat, lower', [place('saddle')], appears('saddle', g.secondSeatZM)],
   [
-    'spool, valve, spool and barrel on top',
-    [place('lowerSpool'), place('isolationValve'), place('upperSpool'), fit('socket-1'), place('rodBarrel')],
-    all(
-      appears('lowerSpool', secondTop()),
-      appears('isolationValve', secondTop(0.1)),
-      appears('upperSpool', secondTop(0.1, 0.19)),
-      appears('rodBarrel', secondTop(0.1, 0.19, 0.15)),
-    ),
+    'the left bolt of the collar turns by itself, and then the right one',
+    [{ kind: 'collarBolt.turn', bolt: 0, turns: 0.25 }],
+    all(opens('splitCollar-1', 'leftBoltTurns', 0.25), opens('splitCollar-1', 'rightBoltTurns', 0)),
+  ],
+  [
+    'as far as the left',
+    [{ kind: 'collarBolt.turn', bolt: 1, turns: 0.25 }],
+    all(opens('splitCollar-1', 'leftBoltTurns', 0), opens('splitCollar-1', 'rightBoltTurns', 0.25)),
+  ],
+  ['the saddle takes its second seat, lower', [place('saddle')], appears('saddle', g.secondSeatZM)],
+  ['the lower spool stands on the saddle', [place('lowerSpool')], appears('lowerSpool', secondTop())],
+  ['the valve on it', [place('isolationValve')], appears('isolationValve', secondTop(0.1))],
+  ['the upper spool on the valve', [place('upperSpool')], appears('upperSpool', secondTop(0.1, 0.19))],
+  [
+    'the barrel on the spool',
+    [fit('socket-1'), place('rodBarrel')],
+    appears('rodBarrel', secondTop(0.1, 0.19, 0.15)),
   ],
   [
     'five turns on the keeper raise the whole tee five pitches',

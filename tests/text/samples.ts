@@ -142,6 +142,7 @@ const bodies: readonly FactBody[] = [
   { fact: 'stopper.squeezed', torqueNm: 0.6, turns: 5, inBore: false },
   { fact: 'stopper.torn' },
   { fact: 'stopper.left', belowPortM: 0.004, torqueNm: 2.2 },
+  { fact: 'stopper.pushed', byM: 0.003, belowPortM: 0.004 },
   { fact: 'stopper.slipped', byM: 0.01, thrustN: 140, holdsN: 120 },
   { fact: 'stopper.dropped', into: 'main' },
   { fact: 'oiled', at: 'plug' },

@@ -60,6 +60,7 @@ function seatItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] {
       spec: sized(rig, collar, spec),
       position: [0, 0, 0],
       ...still,
+      joints: { leftBoltTurns: bolts[0], rightBoltTurns: bolts[1] },
     });
   }
   const span = pieces.saddle.dims().chainHalfSpanM;

@@ -23,7 +23,15 @@ export type Stuff =
 
 /** A part that moves against its piece: turned about an axis, or slid along it, by a named parameter of the view. */
 export interface Joint {
-  readonly by: 'valveRad' | 'bleedRad' | 'ventOpen' | 'needleRad' | 'innerTurns' | 'pumpStroke';
+  readonly by:
+    | 'valveRad'
+    | 'bleedRad'
+    | 'ventOpen'
+    | 'needleRad'
+    | 'innerTurns'
+    | 'pumpStroke'
+    | 'leftBoltTurns'
+    | 'rightBoltTurns';
   readonly axis: Vec3;
   readonly at: Vec3;
   /** Radians (or metres, when it slides) a unit of the parameter. */

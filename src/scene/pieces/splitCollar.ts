@@ -3,7 +3,7 @@ import { latheArc, ring, type RZ } from '../shape/lathe.ts';
 import { acrossFlats, type Point2 } from '../shape/polygon.ts';
 import { prism } from '../shape/prism.ts';
 import { alongY, join, moved, turned, type Solid, type Vec3 } from '../shape/solid.ts';
-import { HAIR, mainSurfaceZM, type PieceShape } from './part.ts';
+import { HAIR, mainSurfaceZM, type Joint, type PieceShape } from './part.ts';
 
 const PARTING_RAD = 0.012;
 const SPIGOT_R = 0.0452;
@@ -64,9 +64,16 @@ export const splitCollar: PieceShape = ({ mainNps, teeSize }) => {
       moved(alongY(prism(acrossFlats(6, d.boltAcrossFlatsM), 0.0119, 0.0185)), at),
     );
   };
+  // Clockwise as one looks at the head.
+  const turns = (x: number, by: Joint['by']): Joint => ({
+    by,
+    axis: [0, -1, 0],
+    at: [x, 0, (earLow + earTop) / 2],
+    perUnit: 2 * Math.PI,
+  });
   return [
     { name: 'halves', stuff: 'steel', cut: true, body: join(...half(0), ...half(Math.PI)) },
-    { name: 'leftBolt', stuff: 'bright', cut: true, body: bolt(-0.07) },
-    { name: 'rightBolt', stuff: 'bright', cut: true, body: bolt(0.07) },
+    { name: 'leftBolt', stuff: 'bright', cut: true, body: bolt(-0.07), joint: turns(-0.07, 'leftBoltTurns') },
+    { name: 'rightBolt', stuff: 'bright', cut: true, body: bolt(0.07), joint: turns(0.07, 'rightBoltTurns') },
   ];
 };
