@@ -10,45 +10,55 @@ interface Spell {
   readonly from: number;
   readonly to: number;
   readonly live: boolean;
+  readonly piece: OnTop;
 }
 
+type OnTop = 'rodBarrel' | 'sightCap';
+
 /**
- * Each spell of the rod barrel on the stack: its joint is new every time, and what stands in it is opened to the
- * crew's faces every time it comes off.
+ * Each spell of rod barrel or sight cap on the stack: its joint is new every time. What stands in the barrel is opened
+ * to the crew's faces every time it comes off.
  */
 export const jointRules: Rule = (judged) => {
-  const live = spells(judged).filter((spell) => spell.live);
+  const live = [...spells(judged, 'rodBarrel'), ...spells(judged, 'sightCap')].filter((spell) => spell.live);
   const unchecked = live.filter((spell) => !fluidOn(judged, spell));
-  const uncracked = live.filter((spell) => spell.to < judged.facts.length && !crackChecked(judged, spell));
+  const barrels = live.filter((spell) => spell.piece === 'rodBarrel');
+  const uncracked = barrels.filter((spell) => spell.to < judged.facts.length && !crackChecked(judged, spell));
   const found: Draft[] = [];
   if (unchecked.length > 0) {
     const points = Math.min(2, 0.5 * unchecked.length);
     const numbers = { times: unchecked.length, of: live.length };
-    found.push({ id: 'newJointUnchecked', atS: unchecked[0].onS, points, numbers, causes: ['newJoint'] });
+    found.push({
+      id: 'newJointUnchecked',
+      atS: Math.min(...unchecked.map((spell) => spell.onS)),
+      points,
+      numbers,
+      causes: ['newJoint'],
+    });
   }
   if (uncracked.length > 0) {
     const points = Math.min(2.5, 0.5 * uncracked.length);
-    const numbers = { times: uncracked.length, of: live.length };
+    const numbers = { times: uncracked.length, of: barrels.length };
     found.push({ id: 'noCrackCheck', atS: uncracked[0].offS, points, numbers, causes: ['crackCheck'] });
   }
   return found;
 };
 
-function spells({ facts, job, run }: Case): readonly Spell[] {
+function spells({ facts, job, run }: Case, piece: OnTop): readonly Spell[] {
   const found: Spell[] = [];
   let from: number | null = null;
   let live = false;
   const close = (to: number, offS: number): void => {
-    if (from !== null) found.push({ onS: facts[from].atS, offS, from, to, live });
+    if (from !== null) found.push({ onS: facts[from].atS, offS, from, to, live, piece });
     from = null;
   };
   facts.forEach((f, i) => {
-    if (f.fact === 'piece.placed' && kindOf(job, f.piece) === 'rodBarrel') {
+    if (f.fact === 'piece.placed' && kindOf(job, f.piece) === piece) {
       from = i;
       live = false;
     }
     if (f.fact === 'valve.turned' && f.differenceGaugePa > UNDER_GAUGE_PA) live = true;
-    if (f.fact === 'piece.removed' && kindOf(job, f.piece) === 'rodBarrel') close(i, f.atS);
+    if (f.fact === 'piece.removed' && kindOf(job, f.piece) === piece) close(i, f.atS);
   });
   close(facts.length, run.clockS);
   return found;

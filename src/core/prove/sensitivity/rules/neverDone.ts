@@ -1,17 +1,8 @@
-import type { Heading } from '../../src/core/scenario/index.ts';
+import { costs, critical, harmless, type Expected } from './expected.ts';
 
-/** What leaving an act out must cost at least, and why; written from the trade, not from the judge. */
-export type Expected =
-  | { readonly heading: Heading; readonly least: number; readonly critical?: boolean; readonly why: string }
-  | { readonly harmless: string };
-
-const costs = (heading: Heading, least: number, why: string): Expected => ({ heading, least, why });
-const critical = (why: string): Expected => ({ heading: 'holdPoints', least: 2, critical: true, why });
-const harmless = (why: string): Expected => ({ harmless: why });
-
-/** Every act of a full job that moves no part, left out wherever it comes. */
-export const whenLeftOut: Readonly<Record<string, Expected>> = {
-  'site.do readOrder': harmless('the order hangs on the board; no hold point asks for it to be read aloud'),
+/** Every act of a full job that moves no part, left out wherever it comes, written from the trade. */
+export const whenNeverDone: Readonly<Record<string, Expected>> = {
+  'site.do readOrder': costs('holdPoints', 2, 'what stands there is held against the order'),
   'site.do permit': harmless('the yard has its standing permit; this exercise asks for none'),
   'site.do barricade': harmless('the yard is closed to the public'),
   'site.do callGasControl': costs('holdPoints', 2, 'nobody would know whom to call'),
@@ -29,13 +20,12 @@ export const whenLeftOut: Readonly<Record<string, Expected>> = {
   'site.do bringRig': costs('holdPoints', 1, 'the tee is broken loose and the rig is in the truck'),
   'site.do bringSpares': costs('holdPoints', 2, 'no second plug with the coupling open'),
   'site.do coat': costs('holdPoints', 2, 'bare steel in the ground rusts'),
-  'site.do cover': harmless('covering is what the last hold point guards, not what it asks'),
   'detector.bump': costs('holdPoints', 2, 'an instrument nobody tried may be dead'),
   'detector.read hole': critical('the air was never tested, not even before the saw'),
   'detector.read beside': costs('holdPoints', 2, 'gas tracks through the ground'),
   'gauge.zero main': critical('every later figure hangs on this gauge'),
-  'gauge.zero second': harmless('the first gauge is the zeroed one; the second only agrees'),
-  'gauge.zero head': harmless('the proof rests on differences of one gauge; its zero falls out of them'),
+  'gauge.zero second': critical('two gauges a division apart show nothing'),
+  'gauge.zero head': costs('holdPoints', 1, 'the figures written down are not those it shows'),
   'gauge.read main': critical('the pressure was taken from the tag'),
   'gauge.read second': critical('one gauge may be stuck'),
   'gauge.read head': critical('nothing was proved'),
@@ -69,18 +59,9 @@ export const whenLeftOut: Readonly<Record<string, Expected>> = {
   'bond.clamp service on': critical('stray current sparks at the cut'),
   'bond.clamp tee off': costs('holdPoints', 2, 'the cable stays in the ground'),
   'bond.clamp service off': costs('holdPoints', 2, 'the cable stays in the ground'),
-  listen: harmless('the detector stood by the pilot opening for the same minute'),
+  listen: critical('nobody watched the pilot for its minute'),
   'gaugeRing.try': costs('holdPoints', 1, 'the tee may jam in the saddle'),
   'service.purge': critical('a service full of gas was left in the ground'),
-  'record.write mainPressure': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write proof1': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write proof2': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write leakTest': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write disconnected': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write purged': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write sealed': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write testMedium': costs('holdPoints', 2, 'the record is part of the job'),
-  'record.write crew': costs('holdPoints', 2, 'the record is part of the job'),
   'sign H1': costs('holdPoints', 2, 'a hold point was passed over'),
   'sign H2': critical('a hold point was passed over'),
   'sign H3': costs('holdPoints', 1, 'a hold point was passed over'),
@@ -97,7 +78,8 @@ export const whenLeftOut: Readonly<Record<string, Expected>> = {
 
 /** Looking over a piece is one rule for all pieces: those that hold pressure are asked for by the first hold point. */
 export function whenUninspected(piece: string): Expected {
-  const small = ['valveCap', 'gaugeRing', 'serviceCap', 'depthCollar', 'closingPlug-1-spare']; // the closing plug has a spare that was looked over
+  const small = ['gaugeRing', 'depthCollar', 'closingPlug-spare'];
+  // the closing plug has a spare that was looked over
   if (['valveCap', 'serviceCap', 'closingPlug'].includes(piece))
     return costs('kit', 0.4, 'used without a look');
   return small.includes(piece)

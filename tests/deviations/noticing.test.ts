@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { actsOf, expectedOf, isPaper, sensitivity } from '../../src/core/prove/index.ts';
+import { exercise, steadyRun } from '../judge/play.ts';
+
+describe('single deviations from the model run', () => {
+  const { entries } = steadyRun();
+  const acts = actsOf(entries);
+
+  it('takes pulls on tensioners in turn as one act, and every entry into just one', () => {
+    expect(acts.reduce((sum, act) => sum + act.to - act.from, 0)).toBe(entries.length);
+    const pulls = acts.find((act) => act.key === 'tensioner.turn on');
+    expect(pulls && pulls.to - pulls.from).toBeGreaterThanOrEqual(4);
+  });
+
+  it('has a rule for every act that moves no part and is done once', () => {
+    const single = acts.filter((act) => act.of === 1 && isPaper(entries[act.from].action));
+    expect(single.length).toBeGreaterThan(50);
+    const bare = single.filter((act) => act.toward !== null && expectedOf(act, 'leftOut') === null);
+    expect(bare.map((act) => act.key)).toEqual([]);
+  });
+
+  it('are noticed where they matter and cost nothing where they do not', { timeout: 240_000 }, () => {
+    const { tried, share, punished } = sensitivity(exercise());
+    expect(tried).toBeGreaterThan(100);
+    expect(share).toBeGreaterThanOrEqual(0.98);
+    expect(punished).toBe(0);
+  });
+
+  it('are missed by a judge whose headings weigh nothing', { timeout: 120_000 }, () => {
+    const blind = exercise((scenario) => {
+      for (const point of scenario.holdPoints) Object.assign(point, { critical: false, weight: 0.01 });
+    });
+    expect(sensitivity(blind, { every: 10 }).share).toBeLessThan(0.9);
+  });
+});
