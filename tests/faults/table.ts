@@ -85,7 +85,7 @@ const rows: Readonly<Partial<Record<FaultId, Row>>> = {
   regulatorCreep: row({ upTo: signs('H10'), when: at('boreStopped'), answer: [doing('callGasControl')] }),
   mainRisesAfterStop: row({ upTo: signs('H10'), when: at('boreStopped'), answer: [doing('callGasControl')] }),
   mainFalling: row({ upTo: signs('H10'), when: at('boreStopped'), answer: [doing('callGasControl')] }),
-  temperatureDrift: row({ upTo: signs('H2'), when: at('headAtMain'), checks: [look('around')], answer: [refer('proofFails')] }), // prettier-ignore
+  temperatureDrift: row({ upTo: signs('H2'), when: at('headAtMain'), checks: [look('around')], answer: [refer('proofFails')], ignore: notLooking('around') }), // prettier-ignore
   odourAbsent: row({ upTo: signs('H4'), answer: [doing('callGasControl')] }),
   liquidFromBleed: row({ upTo: signs('H4'), answer: [doing('callGasControl')] }),
 
@@ -95,7 +95,7 @@ const rows: Readonly<Partial<Record<FaultId, Row>>> = {
   ignitionArrives: row({ upTo: signs('H4'), when: at('plugFree'), checks: [look('around')], answer: [doing('ignitionCleared')] }), // prettier-ignore
   publicApproaches: row({ upTo: signs('H4'), when: at('plugFree'), checks: [look('around')], answer: [doing('clearPublic')] }), // prettier-ignore
   waterInHole: row({ checks: [look('around')], answer: [doing('pumpOutWater')] }),
-  coldRubber: row({ checks: [look('around')], answer: [refer('stopFails')] }),
+  coldRubber: row({ checks: [look('around')], answer: [refer('stopFails')], ignore: notLooking('around') }),
   strayVolts: row({ upTo: signs('H7'), answer: [refer('strayVolts')] }),
   pipeSprings: row({ upTo: signs('H7'), answer: [], ignore: leavingOut('supportPipe') }),
   workerDown: row({ upTo: after('plug.free'), when: at('plugFree'), checks: [look('around')], answer: [doing('retrieveByLine')] }), // prettier-ignore

@@ -99,6 +99,6 @@ describe('a proof of an exercise', () => {
     });
     expect(proof.explored.closed).toBe(false);
     expect(proof.proved).toBe(false);
-    expect(new Set(told)).toEqual(new Set(['hands', 'search']));
+    expect(told.filter((part) => part === 'search')).toHaveLength(1);
   });
 });

@@ -95,7 +95,7 @@ describe('a bore stopper of each size', () => {
       let rig: RigState = {
         ...at,
         stack: [{ id: 'rodBarrel', kind: 'rodBarrel', jointNm: 40 }],
-        rod: { ...at.rod, load: 'stopper', held: true },
+        rod: { ...at.rod, tip: 'stopperHolder', load: 'stopper', held: true },
         stopper: { ...at.stopper, piece: `boreStopper-${ids[tee]}`, at: 'holder', belowPortM: 0.004 },
       };
       const felt: number[] = [];
