@@ -8,9 +8,13 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 /** What axe finds against the page as it stands, with the first places of each. */
 export async function violations(app: App): Promise<readonly object[]> {
   // Bars that stay at the edges cover a part of whatever is scrolled there; they are judged where they stand in the page.
+  // What is left undrawn while it is off the screen stands in a box of a guessed height; it is judged drawn.
   await app.page.evaluate(() => {
-    for (const bar of document.querySelectorAll<HTMLElement>('body *'))
-      if (getComputedStyle(bar).position === 'sticky') bar.style.position = 'static';
+    for (const part of document.querySelectorAll<HTMLElement>('body *')) {
+      const { position, contentVisibility } = getComputedStyle(part);
+      if (position === 'sticky') part.style.position = 'static';
+      if (contentVisibility === 'auto') part.style.contentVisibility = 'visible';
+    }
   });
   await app.page.evaluate(axe);
   const found = await app.page.evaluate(

@@ -278,7 +278,11 @@ export async function handBack(p: Person, proofs: readonly [number, number]): Pr
     ['service purged', 'purged away from the hole'],
     ['service sealed', 'closing plug in the coupling, cap on the service'],
     ['test medium', 'air by hand pump; gas at main pressure'],
-    ['crew', 'yard crew of two'],
+    ['how long the proofs were held, minutes', '5 min'],
+    ['leaks and failures, and what became of them', 'none left'],
+    ['what is abandoned, and where it lies', 'service from the cut to the meter, in place'],
+    ['operator, and who made the tests', 'Harrow Vale Gas, its yard crew'],
+    ['employee responsible, and crew', 'yard crew of two'],
   ];
   for (const [field, value] of written) {
     await p.app.fill(p.tongue.label(field), value);

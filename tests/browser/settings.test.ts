@@ -181,7 +181,7 @@ describe('shortcuts', () => {
     const person = personAt(app);
     await person.on('Records');
     const before = await person.clock();
-    await app.fill('crew', 'wwmm');
+    await app.fill('employee responsible, and crew', 'wwmm');
     expect(await person.clock()).toBe(before);
   });
 

@@ -119,12 +119,12 @@ describe('the hands', () => {
 
   it('write a field of the record as it was typed, and nothing when it is empty', async () => {
     const act = show(runAfter(), 'record');
-    await press('Write: crew');
+    await press('Write: employee responsible, and crew');
     expect(act).not.toHaveBeenCalled();
-    await fireEvent.input(screen.getByRole('textbox', { name: 'crew' }), {
+    await fireEvent.input(screen.getByRole('textbox', { name: 'employee responsible, and crew' }), {
       target: { value: ' two of the yard ' },
     });
-    await press('Write: crew');
+    await press('Write: employee responsible, and crew');
     expect(act).toHaveBeenCalledWith({ kind: 'record.write', field: 'crew', value: 'two of the yard' });
   });
 

@@ -16,6 +16,9 @@ export const whenNeverDone: Readonly<Record<string, Expected>> = {
   'site.do shutCustomer': critical('the customer would be cut off burning'),
   'site.do tagCustomer': critical('somebody else opens it again'),
   'site.do checkFarFeed': critical('the service may be fed from elsewhere'),
+  'site.do measureVolts': harmless(
+    'the bond across the cut carries what flows; no hold point asks for the figure',
+  ),
   'site.do supportPipe': costs('technique', 0.5, 'the pipe springs at the cut'),
   'site.do bringRig': costs('holdPoints', 1, 'the tee is broken loose and the rig is in the truck'),
   'site.do bringSpares': costs('holdPoints', 2, 'no second plug with the coupling open'),
