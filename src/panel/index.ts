@@ -3,6 +3,7 @@ export { default as Log } from './Log.svelte';
 export { default as Settings } from './Settings.svelte';
 export { default as Wide } from './Wide.svelte';
 export { default as ClockBar } from './bar/ClockBar.svelte';
+export { default as Masthead } from './bar/Masthead.svelte';
 export { default as Player } from './bar/Player.svelte';
 export { default as StripChart } from './charts/StripChart.svelte';
 export { default as Timeline } from './charts/Timeline.svelte';
@@ -20,6 +21,7 @@ export { default as Instruments } from './instruments/Instruments.svelte';
 export { default as Order } from './order/Order.svelte';
 export type { PictureHands } from './picture/hands.ts';
 export { default as HoldPoint } from './order/HoldPoint.svelte';
+export { default as Moment } from './picture/Moment.svelte';
 export { default as Rig } from './picture/Rig.svelte';
 export { followLanguage, showLanguage } from './language.svelte.ts';
 export {

@@ -1,36 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { spillsSideways, violations } from './axe.ts';
 import { type App, openApp } from './harness.ts';
 import { personAt } from './person.ts';
 import { inEnglish } from './tongue.ts';
 import { choose } from './whole-job.ts';
-
-/** WCAG 2.2 A and AA by axe-core, an independent judge; it finds what a machine can find and no more. */
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-interface Violation {
-  readonly id: string;
-  readonly help: string;
-  readonly targets: readonly string[];
-}
-
-async function violations(app: App): Promise<Violation[]> {
-  // Bars that stay at the edges cover a part of whatever is scrolled there; they are judged where they stand in the page.
-  await app.page.evaluate(() => {
-    for (const bar of document.querySelectorAll<HTMLElement>('body *'))
-      if (getComputedStyle(bar).position === 'sticky') bar.style.position = 'static';
-  });
-  await app.page.evaluate(axe);
-  const found = await app.page.evaluate(
-    'axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then((r) => r.violations.map((v) => ({ id: v.id, help: v.help, targets: v.nodes.slice(0, 5).map((n) => n.target.join(" ") + " " + (n.failureSummary ?? "").split("\\n")[1]) })))',
-  );
-  return found as Violation[];
-}
-
-/** The page may scroll up and down but never sideways. */
-const spillsSideways = (app: App): Promise<boolean> =>
-  app.page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth + 1);
 
 const widths = [390, 820, 1280, 1920] as const;
 

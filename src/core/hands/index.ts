@@ -7,5 +7,6 @@ export { steady, steadyUpTo } from './steady/index.ts';
 export { hasty } from './hasty.ts';
 export { trusting } from './trusting.ts';
 export { heavy, light } from './heavyAndLight.ts';
-export { muddled, muddledBy } from './muddled.ts';
+export { muddledBy } from './muddled.ts';
 export * from './cohort/index.ts';
+export { allHands } from './all.ts';

@@ -1,7 +1,9 @@
 import { drive, steady } from '../hands/index.ts';
 import { assess, conditionsMet } from '../judge/index.ts';
-import { advance, attempt, begin, type RecordEntry, type RunState } from '../run/index.ts';
+import { begin } from '../run/index.ts';
 import type { Scenario } from '../scenario/index.ts';
+import { stepsOf } from './sensitivity/deviations.ts';
+import { playOn } from './sensitivity/playOn.ts';
 import type { FaultResult, Note } from './types.ts';
 
 /**
@@ -13,7 +15,8 @@ export function meetFaults(scenario: Scenario): readonly FaultResult[] {
   const sound = drive({ ...scenario, faults: [] }, steady).entries;
   return scenario.faults.map((planted) => {
     const alone = { ...scenario, faults: [planted] };
-    const blind = assess(playOn(alone, sound));
+    const first = begin(alone);
+    const blind = assess(playOn(first, stepsOf(sound, first.clockS)).run);
     const failed = blind.holdPoints.filter((h) => h.outcome === 'missed' || h.outcome === 'false');
     const charged = blind.findings.filter(
       (finding) => finding.critical || (finding.points > 0 && finding.items.includes(planted.fault)),
@@ -31,21 +34,6 @@ function isFelt(alone: Scenario, fault: string): boolean {
   const condition = conditionsMet(drive(alone, steady).run).find((one) => one.id === fault);
   if (condition === undefined || condition.noticedAt === null) return false;
   return condition.endangeredAt === null || condition.noticedAt <= condition.endangeredAt;
-}
-
-/** Plays entries open loop, each as long after the one before as it was; what the hand can no longer do is left out. */
-function playOn(scenario: Scenario, entries: readonly RecordEntry[]): RunState {
-  let run = begin(scenario);
-  let [lateS, lastS] = [run.clockS, entries[0]?.atS ?? 0];
-  for (const { atS, action } of entries) {
-    lateS = Math.max(lateS + atS - lastS, run.busyUntilS);
-    lastS = atS;
-    run = advance(run, lateS);
-    lateS = run.clockS;
-    const attempted = attempt(run, action);
-    if ('run' in attempted) run = attempted.run;
-  }
-  return run.rig.ending === null ? advance(run, run.busyUntilS) : run;
 }
 
 export function faultNotes(results: readonly FaultResult[]): readonly Note[] {

@@ -1,9 +1,10 @@
 import type { Scenario } from '../scenario/index.ts';
+import { allHands } from '../hands/index.ts';
 import { conditionsMet } from '../judge/index.ts';
 import { faultNotes, meetFaults } from './meetFaults.ts';
 import { explore } from './abstract/index.ts';
 import { finishableNotes, goodWorkNotes, holdPointNotes, limitNotes, weightNotes } from './fair.ts';
-import { allHands, resultOf, tryHand, type Tried } from './tryHands.ts';
+import { resultOf, tryHand, type Tried } from './tryHands.ts';
 import type { GoOn, HandResult, Note, Proof } from './types.ts';
 
 /** States a search looks at before it gives up, if nothing else is said; the base job has some 119,000. */

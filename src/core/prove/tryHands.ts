@@ -1,11 +1,8 @@
-import { drive, hasty, heavy, light, muddled, steady, trusting, type Hand } from '../hands/index.ts';
+import { drive, type Hand } from '../hands/index.ts';
 import { assess, type RunAssessment } from '../judge/index.ts';
 import type { RunState } from '../run/index.ts';
 import type { Scenario } from '../scenario/index.ts';
 import type { HandResult } from './types.ts';
-
-/** Every scripted hand, by the name it is asked for. */
-export const allHands: Readonly<Record<string, Hand>> = { steady, hasty, trusting, heavy, light, muddled };
 
 /** One hand's run of an exercise with its judgement. */
 export interface Tried {
