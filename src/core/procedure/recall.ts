@@ -1,4 +1,12 @@
-import { wholeKit, type Action, type ActionKind, type Fact, type Job, type KitKind } from '../rig/index.ts';
+import {
+  wholeKit,
+  type Action,
+  type ActionKind,
+  type Fact,
+  type Job,
+  type KitEntry,
+  type KitKind,
+} from '../rig/index.ts';
 
 /** The facts of one kind. */
 export type FactOf<K extends Fact['fact']> = Extract<Fact, { readonly fact: K }>;
@@ -51,7 +59,9 @@ export function since(facts: readonly Fact[], atS: number, inclusive = false): r
 /** What kind of piece an id of the kit board names, or null for a piece that is not in the kit. */
 export function kindOf(job: Job, pieceId: string | null): KitKind | null {
   if (pieceId === null) return null;
-  return wholeKit(job).find((piece) => piece.id === pieceId)?.kind ?? null;
+  const named = (piece: KitEntry): boolean => piece.id === pieceId;
+  // what comes inside another piece is worked out only for the few ids that are not on the board's own list
+  return (job.kit.find(named) ?? wholeKit(job).find(named))?.kind ?? null;
 }
 
 /** The size stamped on a piece, or null where it has none. */
