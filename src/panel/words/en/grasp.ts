@@ -9,7 +9,6 @@ export const grasp = {
   'grasp.wrenchOnTee': 'Wrench on the tee',
   'grasp.turn': 'Drag right to turn it clockwise, left to turn it back.',
   'grasp.open': 'Drag left to open, right to shut.',
-  'grasp.slide': 'Drag down and up to push and pull.',
   'grasp.slideOrTurn': 'Drag down or up to slide it, right or left to turn it.',
   'grasp.stroke': 'Drag down or up to pump.',
   'grasp.pull': 'Drag right to pull; let go at the torque you want.',

@@ -69,7 +69,6 @@ export const sitting = {
   'tour.before': 'Back',
   'tour.skip': 'Skip the tour',
   'tour.end': 'That is all',
-  'tour.again': 'Tour',
   'tour.home': 'First time here? Begin with a sound job; a two-minute tour goes with it.',
   'tour.begin': 'Begin here',
   'tour.clock':

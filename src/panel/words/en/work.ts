@@ -16,7 +16,6 @@ export const work = {
   'brief.resume': 'Go on with it',
   'brief.anew': 'Begin a new run',
 
-  'bar.order': 'Order',
   'bar.clock': 'Clock',
   'bar.hold': 'Pause',
   'bar.go': 'Run',
@@ -25,9 +24,6 @@ export const work = {
   'bar.timesNamed': 'Clock at {n} times life’s pace',
   'bar.held': 'paused',
   'bar.wait': 'Wait',
-  'bar.wait10': '10 s',
-  'bar.wait60': '1 min',
-  'bar.wait300': '5 min',
   'bar.waitQuiet': 'until quiet',
   'bar.waitNamed': 'Wait {length}',
   'bar.coach': 'Coach',

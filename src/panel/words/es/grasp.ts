@@ -11,7 +11,6 @@ export const grasp: Readonly<Record<keyof typeof english, string>> = {
   'grasp.wrenchOnTee': 'Llave en la te',
   'grasp.turn': 'Arrastre a la derecha para girar en sentido horario, a la izquierda para volver atrás.',
   'grasp.open': 'Arrastre a la izquierda para abrir, a la derecha para cerrar.',
-  'grasp.slide': 'Arrastre hacia abajo y hacia arriba para empujar y tirar.',
   'grasp.slideOrTurn': 'Arrastre hacia abajo o arriba para deslizar, a la derecha o izquierda para girar.',
   'grasp.stroke': 'Arrastre hacia abajo o hacia arriba para bombear.',
   'grasp.pull': 'Arrastre a la derecha para apretar; suelte al llegar al par que quiera.',

@@ -72,7 +72,6 @@ export const sitting: Readonly<Record<keyof typeof english, string>> = {
   'tour.before': 'Atrás',
   'tour.skip': 'Saltar el recorrido',
   'tour.end': 'Eso es todo',
-  'tour.again': 'Recorrido',
   'tour.home':
     '¿Primera vez aquí? Empieza con un trabajo en buen estado; lo acompaña un recorrido de dos minutos.',
   'tour.begin': 'Empezar aquí',

@@ -18,7 +18,6 @@ export const work: Readonly<Record<keyof typeof english, string>> = {
   'brief.resume': 'Seguir con ella',
   'brief.anew': 'Empezar otra nueva',
 
-  'bar.order': 'Orden',
   'bar.clock': 'Reloj',
   'bar.hold': 'Pausa',
   'bar.go': 'En marcha',
@@ -27,9 +26,6 @@ export const work: Readonly<Record<keyof typeof english, string>> = {
   'bar.timesNamed': 'Reloj a {n} veces el ritmo real',
   'bar.held': 'en pausa',
   'bar.wait': 'Esperar',
-  'bar.wait10': '10 s',
-  'bar.wait60': '1 min',
-  'bar.wait300': '5 min',
   'bar.waitQuiet': 'hasta el silencio',
   'bar.waitNamed': 'Esperar {length}',
   'bar.coach': 'Guía',

@@ -6,17 +6,8 @@ export const plain = {
   'caution.first': 'The operator’s written procedure, local codes and licensed practice come first.',
   'caution.limits':
     'Times, torques and pressures of this exercise are its own settings, not rules for the field.',
-  'caution.tamper':
-    'The hash chain shows whether a file was changed after it was sealed. It does not prove who made it.',
   'scenario.pass': '{title}: score {score}, least to pass {cut}.',
-  'run.same': 'Judged again, the same to the last bit.',
-  'run.differs': 'Judged again, and it ends differently from what the file says.',
   'run.altered': 'Changed after sealing: action {number} is the first that does not fit.',
-  'run.otherEngine': 'Made by another engine ({engine}): its actions are shown, not judged again.',
-  'hold.signed': 'Signed',
-  'hold.open': 'Open',
-  'hold.guards': 'Guards {work}.',
-  'hint.none': 'Nothing is due. Look round before you go on.',
   ...prefixed(twin),
 } as const;
 
