@@ -1,4 +1,3 @@
-import { availableParallelism, loadavg } from 'node:os';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type App, openApp } from './harness.ts';
 import { personAt } from './person.ts';
@@ -10,10 +9,10 @@ import { personAt } from './person.ts';
  */
 const budgetMs = 200;
 /**
- * Drawing by the processor waits for the processor: with more work than this to each core the paint tells of the
- * machine and not of the page. What the script takes is judged always.
+ * Drawing by the processor waits for the processor, so the paint tells as much of the machine as of the page: it is
+ * printed always and judged by `npm run budgets`. What the page's own script takes is judged always.
  */
-const busyAbove = 1.5;
+const judgesPaint = process.env.JUDGE_PAINT === '1';
 
 interface Interaction {
   readonly name: string;
@@ -72,16 +71,15 @@ describe('the picture in the plain tier, drawn without a graphics card', () => {
     const seen = (await app.page.evaluate('Object.values(window.interactions)')) as Interaction[];
     const slowest = [...seen].sort((a, b) => b.durationMs - a.durationMs);
     const scriptMs = Math.max(...seen.map((one) => one.scriptMs));
-    const busy = loadavg()[0] / availableParallelism();
     const middle = slowest[Math.floor(slowest.length / 2)];
     console.log(
       `response: worst ${slowest[0]?.durationMs ?? NaN} ms (${slowest[0]?.name ?? 'none'}), ` +
         `middle ${middle?.durationMs ?? NaN} ms, of ${seen.length} interactions over 16 ms; script at most ` +
-        `${scriptMs.toFixed(0)} ms; ${busy.toFixed(1)} others to a core${busy > busyAbove ? ', so the paint is not judged' : ''}`,
+        `${scriptMs.toFixed(0)} ms`,
     );
     expect(seen.length).toBeGreaterThan(5);
     expect(scriptMs).toBeLessThanOrEqual(budgetMs);
-    if (busy <= busyAbove) expect(slowest[0].durationMs).toBeLessThanOrEqual(budgetMs);
+    if (judgesPaint) expect(slowest[0].durationMs).toBeLessThanOrEqual(budgetMs);
     app.expectNoComplaints();
   });
 });
