@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
-import { drive, steadyUpTo } from '../core/hands/index.ts';
-import { stageOfHoldPoint, stages, type StageId } from '../core/procedure/index.ts';
-import { parseScenario, type Scenario } from '../core/scenario/index.ts';
+import { cutDrill } from '../core/hands/index.ts';
+import { stages, type StageId } from '../core/procedure/index.ts';
+import type { Scenario } from '../core/scenario/index.ts';
 import { reasonOf, Unusable } from './io.ts';
 
 export interface DrillAsked {
@@ -11,37 +11,22 @@ export interface DrillAsked {
   readonly output: string;
 }
 
-/**
- * A drill cut out of an exercise: what the steady hand did before a stage becomes its prelude, and it keeps the hold
- * points of its own stages. Title, brief and number stay as they were, to be written anew. Throws Unusable.
- */
+/** Cuts a drill out of an exercise and writes it. Throws Unusable. */
 export function makeDrill(scenario: Scenario, asked: DrillAsked): Scenario {
   const from = stageNamed(asked.stage);
-  const to = stageNamed(asked.to ?? asked.stage);
-  const { entries, run } = drive(scenario, steadyUpTo(from));
-  if (run.rig.ending !== null)
-    throw new Unusable(`${scenario.id}: its steady hand ends the work before stage ${from}.`);
-  const within = (stage: StageId) =>
-    stages.indexOf(stage) >= stages.indexOf(from) && stages.indexOf(stage) <= stages.indexOf(to);
-  const drill: Scenario = {
-    ...scenario,
-    id: asked.id ?? `drill-${from}-${scenario.id}`,
-    kind: 'drill',
-    family: 'drill',
-    drill: { from, to },
-    prelude: [...entries],
-    holdPoints: scenario.holdPoints.filter(({ id }) => within(stageOfHoldPoint[id])),
-  };
-  const parsed = parseScenario(structuredClone(drill));
-  if ('problems' in parsed)
-    throw new Unusable(`${drill.id}, ${parsed.problems[0].where}: ${parsed.problems[0].says}`);
-  write(asked.output, parsed.scenario);
-  return parsed.scenario;
+  const cut = cutDrill(scenario, { from, to: stageNamed(asked.to ?? asked.stage), id: asked.id });
+  if ('problems' in cut) {
+    const [{ where, says }] = cut.problems;
+    throw new Unusable(`${scenario.id}, ${where}: ${says}`);
+  }
+  write(asked.output, cut.drill);
+  return cut.drill;
 }
 
 function stageNamed(name: string): StageId {
   const stage = stages.find((one) => one === name && one !== 'done');
-  if (stage === undefined) throw new Unusable(`There is no stage called ${name}; there are s1 to s12.`);
+  if (stage === undefined)
+    throw new Unusable(`There is no stage called ${name}; there are ${stages.slice(0, -1).join(', ')}.`);
   return stage;
 }
 

@@ -6,8 +6,14 @@ import { problem } from '../../src/text/messages/es/problems.ts';
 
 /** Sentences that the core tells of a document, out of its own source, with a sample where a figure or name stands. */
 function sentences(): string[] {
-  const written = /(?:says: |says = |return |refuse\(|unusable\()(?:`([A-Z][^`]*\.)`|'([A-Z][^']*\.)')/g;
-  return ['src/core/scenario', 'src/core/run/record.ts', 'src/core/run/prelude.ts']
+  const written =
+    /(?:says: |says = |return |refuse\(|unusable\(|refused\('[\w.]+', )(?:`([A-Z][^`]*\.)`|'([A-Z][^']*\.)')/g;
+  return [
+    'src/core/scenario',
+    'src/core/run/record.ts',
+    'src/core/run/prelude.ts',
+    'src/core/hands/cutDrill.ts',
+  ]
     .flatMap((place) =>
       place.endsWith('.ts') ? [place] : readdirSync(place).map((name) => join(place, name)),
     )

@@ -10,3 +10,4 @@ export { heavy, light } from './heavyAndLight.ts';
 export { muddledBy } from './muddled.ts';
 export * from './cohort/index.ts';
 export { allHands } from './all.ts';
+export * from './cutDrill.ts';

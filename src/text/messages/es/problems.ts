@@ -85,6 +85,11 @@ const said: readonly (readonly [RegExp, string])[] = [
     'Un ejercicio corto dice de qué etapa a qué etapa va.',
   ],
   [/^Only a drill is a part of a job\.$/, 'Solo un ejercicio corto es parte de un trabajo.'],
+  [/^This work has no stage (.+)\.$/, 'Este trabajo no tiene la etapa $1.'],
+  [
+    /^A steady crew ends this work before stage (.+)\.$/,
+    'Una cuadrilla serena termina este trabajo antes de la etapa $1.',
+  ],
   [/^Stage (.+) comes before (.+)\.$/, 'La etapa $1 va antes que $2.'],
   [/^The action is earlier than the one before it\.$/, 'La acción es anterior a la que la precede.'],
   [
