@@ -5,6 +5,7 @@ import { recordJsonSchema } from '../core/run/index.ts';
 import { parseScenario, scenarioJsonSchema, setJsonSchema, type Scenario } from '../core/scenario/index.ts';
 import { say } from '../text/index.ts';
 import exerciseFile from '../../scenarios/abandon-1in-tee-on-4in-main/scenario.json';
+import { countOf } from './countOf.ts';
 import { bench, BENCH_SIZE, wordBench } from './bench/index.ts';
 import { driveScenario, handNames } from './driveScenario.ts';
 import { driveSet, setIn, wordSet } from './driveSet.ts';
@@ -219,10 +220,4 @@ function addSensitivity(program: Command, io: CommandIo): void {
       const report = sensitivity();
       io.out(options.json ? JSON.stringify(report) : wordSensitivity(report));
     });
-}
-
-function countOf(text: string): number {
-  const count = Number(text);
-  if (!Number.isInteger(count) || count < 1) throw new Unusable(`A whole number is needed, not ${text}.`);
-  return count;
 }

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { parentPort, Worker, workerData } from 'node:worker_threads';
 import type { JudgingChange } from '../core/review/index.ts';
+import { noticeInThread, type NoticingWork } from './noticeBeside.ts';
 import { judgeFile, type JudgedFile } from './judgeFile.ts';
 import { rejudgeFile, type RejudgedFile } from './review/rejudgeFile.ts';
 
@@ -55,9 +56,13 @@ function runThread<W extends Work>(
   });
 }
 
-/** What a worker thread does: works on one file after the other until it is given none. */
+/** What a worker thread does: counts slips, or works on one file after the other until it is given none. */
 export function workInThread(): void {
-  const work = workerData as Work;
+  const work = workerData as Work | NoticingWork;
+  if (work.kind === 'noticing') {
+    noticeInThread();
+    return;
+  }
   parentPort?.on('message', (asked: Asked | null) => {
     if (asked === null) parentPort?.close();
     else parentPort?.postMessage({ index: asked.index, done: workOn(work, asked.file) });

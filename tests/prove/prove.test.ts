@@ -3,11 +3,12 @@ import { prove, type Note } from '../../src/core/prove/index.ts';
 import { psi } from '../../src/core/units/index.ts';
 import { exercise, type Mutable as ScenarioDraft } from '../judge/play.ts';
 
-/** A few states are enough here: the search itself has tests of its own. */
+/** A few states and slips are enough here: search and slips have tests of their own. */
 const FEW_STATES = 200;
+const FEW_SLIPS = 12;
 
 const notesOn = (change: (scenario: ScenarioDraft) => void): readonly Note[] =>
-  prove(exercise(change), undefined, FEW_STATES).notes.filter((note) => note.id !== 'searchOpen');
+  prove(exercise(change), undefined, FEW_STATES, FEW_SLIPS).notes.filter((note) => note.id !== 'searchOpen');
 
 /** Eight ways to make the base job one that no crew can finish, and the field where it must be mended. */
 const unsolvable: readonly (readonly [string, string, (scenario: ScenarioDraft) => void])[] = [
@@ -30,7 +31,7 @@ const unsolvable: readonly (readonly [string, string, (scenario: ScenarioDraft) 
 
 describe('a proof of an exercise', () => {
   it('has nothing to say against the base job but that a short search is no search', () => {
-    const proof = prove(exercise(), undefined, FEW_STATES);
+    const proof = prove(exercise(), undefined, FEW_STATES, FEW_SLIPS);
     expect(proof.finishable).toBe(true);
     expect(proof.notes.map((note) => note.id)).toEqual(['searchOpen']);
     expect(proof.proved).toBe(false);
@@ -83,12 +84,36 @@ describe('a proof of an exercise', () => {
       }),
       undefined,
       FEW_STATES,
+      FEW_SLIPS,
     );
     expect(proof.faults.map((fault) => [fault.id, fault.felt])).toEqual([
       ['valvePassing', true],
       ['oRingNicked', true],
     ]);
     for (const fault of proof.faults) expect(fault.caughtBy.length, fault.id).toBeGreaterThan(0);
+  });
+
+  it('counts the slips that are noticed, on a sample spread over all there are', () => {
+    const { noticing } = prove(exercise(), undefined, FEW_STATES, FEW_SLIPS);
+    if (noticing === null) throw new Error('A sound job was not tried with slips.');
+    expect(noticing.tried).toBeGreaterThan(FEW_SLIPS / 2);
+    expect(noticing.tried).toBeLessThanOrEqual(FEW_SLIPS);
+    expect(noticing.of).toBeGreaterThan(100);
+    expect(noticing.share).toBeGreaterThan(0.85);
+    expect(noticing.punished).toBe(0);
+    expect(noticing.missed.length).toBeLessThanOrEqual(1);
+  });
+
+  it('says so where slips go unnoticed', () => {
+    const notes = notesOn((s) => {
+      for (const hold of s.holdPoints) Object.assign(hold, { critical: false, weight: 0.01 });
+    });
+    expect(notes.map((note) => note.id)).toContain('fewNoticed');
+  });
+
+  it('looks for neither dead ends nor slips where a steady crew does not pass', () => {
+    const { explored, noticing, proved } = prove(exercise((s) => (s.job.workpiece.boss = 'beyondUse')));
+    expect([explored.states, explored.closed, noticing, proved]).toEqual([0, false, null, false]);
   });
 
   it('stops where it is told to, and says that it did', () => {
@@ -100,5 +125,6 @@ describe('a proof of an exercise', () => {
     expect(proof.explored.closed).toBe(false);
     expect(proof.proved).toBe(false);
     expect(told.filter((part) => part === 'search')).toHaveLength(1);
+    expect(proof.noticing).toBeNull();
   });
 });

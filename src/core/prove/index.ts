@@ -1,4 +1,5 @@
 export * from './abstract/index.ts';
-export { prove } from './prove.ts';
+export { MOST_DEVIATIONS, prove } from './prove.ts';
+export { noticingOf, withNoticing } from './noticing.ts';
 export * from './types.ts';
 export * from './sensitivity/index.ts';

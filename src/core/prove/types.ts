@@ -53,20 +53,27 @@ export interface FaultResult {
   readonly caughtBy: readonly string[];
 }
 
-/** The sensitivity of the judging, over all single deviations from the model run. */
+/** The sensitivity of the judging over single deviations from the model run. */
 export interface Noticing {
   readonly tried: number;
+  /** How many there are that a rule is written for: all of them, or as many as were tried of them, spread evenly. */
+  readonly of: number;
   readonly noticed: number;
   readonly share: number;
   readonly harmless: number;
   readonly punished: number;
+  /** Some of those that matter and cost too little, and of those that are harmless and cost something: act, and how it went. */
+  readonly missed: readonly string[];
+  readonly unfair: readonly string[];
 }
 
 /** Everything a proof of an exercise found. */
 export interface Proof {
   readonly finishable: boolean;
+  /** Not begun, and so neither closed nor with any state, where a steady crew does not pass. */
   readonly explored: Explored;
   readonly faults: readonly FaultResult[];
+  /** Null where it was not asked for, was stopped, or a steady crew does not pass: there is no model run then. */
   readonly noticing: Noticing | null;
   readonly hands: Readonly<Record<string, HandResult>>;
   readonly notes: readonly Note[];

@@ -75,11 +75,11 @@ export const englishNotes: NoteWords = {
     suggests: 'Give it more weight, or a hold point that asks for it.',
   },
   fewNoticed: {
-    says: 'Of the slips that matter {share} are noticed.',
-    suggests: 'Look at the list of those that are not.',
+    says: 'Of the slips that matter {share} are noticed; not, for one: {about}.',
+    suggests: 'Give its heading or its hold point more weight, or let a check ask for it.',
   },
   harmlessPunished: {
-    says: '{punished} harmless slips cost points.',
+    says: '{punished} harmless slips cost points, for one: {about}.',
     suggests: 'Look at the limits they run into.',
   },
 };

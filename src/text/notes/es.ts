@@ -72,11 +72,12 @@ export const spanishNotes: NoteWords = {
     suggests: 'Dele más peso, o un punto de espera que pregunte por ella.',
   },
   fewNoticed: {
-    says: 'De los deslices que importan se notan {share}.',
-    suggests: 'Vea la lista de los que no.',
+    says: 'De los deslices que importan se notan {share}; no, por ejemplo: {about}.',
+    suggests:
+      'Dé más peso a su apartado o a su punto de espera, o haga que una comprobación pregunte por ello.',
   },
   harmlessPunished: {
-    says: '{punished} deslices inofensivos cuestan puntos.',
+    says: '{punished} deslices inofensivos cuestan puntos, por ejemplo: {about}.',
     suggests: 'Vea los límites con los que tropiezan.',
   },
 };

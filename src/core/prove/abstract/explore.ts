@@ -25,6 +25,18 @@ export interface Explored {
   readonly traps: readonly (readonly string[])[];
 }
 
+/** What is known before a search. */
+export const notExplored: Explored = {
+  closed: false,
+  states: 0,
+  transitions: 0,
+  harmful: 0,
+  witnessFailures: 0,
+  longestWitness: 0,
+  byIsolation: 0,
+  traps: [],
+};
+
 export interface ExploreOptions {
   /** Stop after so many states. */
   readonly most?: number;

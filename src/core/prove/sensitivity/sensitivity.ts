@@ -35,12 +35,15 @@ export interface NoticingResult {
   readonly dropped: number;
   /** Deviations that nothing is written for: they are counted, never played. */
   readonly unruled: number;
+  /** Deviations that have a rule, whether they were played or not. */
+  readonly ruled: number;
   readonly misses: readonly Miss[];
 }
 
-/** `every`: play each n-th ruled deviation. `goOn` is told the share done; false stops. */
+/** `every`: play each n-th ruled deviation; `most`: play so many at most, spread evenly. `goOn` is told the share done; false stops. */
 export interface NoticingOptions {
   readonly every?: number;
+  readonly most?: number;
   readonly goOn?: (share: number) => boolean;
 }
 
@@ -50,7 +53,7 @@ export interface NoticingOptions {
  */
 export function sensitivity(
   scenario: Scenario,
-  { every = 1, goOn = () => true }: NoticingOptions = {},
+  { every = 1, most = Infinity, goOn = () => true }: NoticingOptions = {},
 ): NoticingResult {
   const { entries } = drive(scenario, steady);
   const begun = begin(scenario);
@@ -62,7 +65,8 @@ export function sensitivity(
     const expected = expectedOf(deviation.act, deviation.way);
     return expected === null ? [] : [{ deviation, expected }];
   });
-  const sample = ruled.filter((_one, i) => i % every === 0);
+  const apart = Math.max(every, Math.ceil(ruled.length / most));
+  const sample = ruled.filter((_one, i) => i % apart === 0);
   const tally = { tried: 0, mattering: 0, noticed: 0, harmless: 0, punished: 0, dropped: 0 };
   const misses: Miss[] = [];
   for (const { deviation, expected } of sample) {
@@ -82,7 +86,7 @@ export function sensitivity(
     if (!right) misses.push(missOf(deviation, expected, whole, assessed, dropped.length));
   }
   const share = tally.mattering === 0 ? 1 : tally.noticed / tally.mattering;
-  return { ...tally, share, unruled: all.length - ruled.length, misses };
+  return { ...tally, share, unruled: all.length - ruled.length, ruled: ruled.length, misses };
 }
 
 function missOf(
