@@ -3,12 +3,14 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { existsSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 import { cardOf } from './src/setup/exerciseCard.mjs';
+import { leanThree } from './src/setup/leanThree.mjs';
 import { gatheredChecksFile } from './src/setup/places.mjs';
 
 const screenTests = ['tests/{panel,practice,bench,desk}/**/*.test.ts'];
 const browserTests = ['tests/browser/**/*.test.ts'];
-// only these do something by being loaded: else each folder's index.ts would drag its whole floor into the first chunk
-const doesSomething = /\.css(\?|$)|lang\.css|\/src\/(main|cli)\.ts$|node_modules/;
+// only these of ours do something by being loaded: else each folder's index.ts would drag its whole floor into the first
+// chunk; of packages their own word is taken
+const doesSomething = /\.css(\?|$)|lang\.css|\/src\/(main|cli)\.ts$/;
 
 /** The page shows every published check with our number beside it; a page without them is not built. */
 const checksMustBeThere = {
@@ -40,7 +42,12 @@ export default defineConfig(({ isSsrBuild }) => ({
   root: 'src',
   base: './',
   publicDir: isSsrBuild ? false : '../assets',
-  plugins: [svelte({ configFile: false }), exerciseCards, ...(isSsrBuild ? [] : [checksMustBeThere])],
+  plugins: [
+    svelte({ configFile: false }),
+    exerciseCards,
+    leanThree(),
+    ...(isSsrBuild ? [] : [checksMustBeThere]),
+  ],
   server: { fs: { allow: ['..'] } },
   // Workers fetch what they need in parts, as the page does.
   worker: { format: 'es' },
@@ -51,7 +58,12 @@ export default defineConfig(({ isSsrBuild }) => ({
     target: isSsrBuild ? 'node20' : 'es2022',
     // Weights are judged by a test, gzipped, against a budget.
     chunkSizeWarningLimit: 1024,
-    rolldownOptions: { treeshake: { moduleSideEffects: (id: string) => doesSomething.test(id) } },
+    rolldownOptions: {
+      treeshake: {
+        moduleSideEffects: (id: string) =>
+          doesSomething.test(id) || (id.includes('node_modules') ? undefined : false),
+      },
+    },
   },
   test: {
     root: '.',

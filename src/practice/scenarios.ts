@@ -53,11 +53,10 @@ export const shippedExercises: readonly ExerciseCard[] = Object.values(cards).so
 export async function fetchScenario(id: string): Promise<Scenario | undefined> {
   const fetchDocument = documents[`../../scenarios/${id}/scenario.json`];
   if (fetchDocument === undefined) return undefined;
-  const [{ parseScenario }, document] = await Promise.all([
-    import('../core/scenario/index.ts'),
-    fetchDocument(),
-  ]);
-  const parsed = parseScenario(document);
+  const document = fetchDocument();
+  // Named where it is fetched: else everything that floor offers is fetched with it.
+  const { parseScenario } = await import('../core/scenario/index.ts');
+  const parsed = parseScenario(await document);
   if ('problems' in parsed) throw new Error(`${id}: ${parsed.problems[0].where} ${parsed.problems[0].says}`);
   return parsed.scenario;
 }

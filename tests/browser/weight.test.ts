@@ -14,8 +14,8 @@ import { personAt } from './person.ts';
  */
 const budgetKiB = {
   firstRoute: 60,
-  pictureChunk: 175,
-  practice: 450,
+  pictureChunk: 140,
+  practice: 400,
   furtherLanguage: 45,
   exercise: 12,
   desk: 225,

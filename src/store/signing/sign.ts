@@ -97,10 +97,9 @@ async function verifyByPage(publicKey: Uint8Array, value: Uint8Array, bytes: Uin
 
 /** Ed25519 in plain arithmetic, loaded only where the browser has none. */
 async function page() {
-  const [ed25519, { sha512 }] = await Promise.all([
-    import('@noble/ed25519'),
-    import('@noble/hashes/sha2.js'),
-  ]);
+  const ed25519 = await import('@noble/ed25519');
+  // Named where it is fetched: else every digest of that package is fetched with it.
+  const { sha512 } = await import('@noble/hashes/sha2.js');
   ed25519.hashes.sha512 = sha512;
   return ed25519;
 }
