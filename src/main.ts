@@ -4,4 +4,8 @@ import './panel/base.css';
 import { followAddress } from './practice/index.ts';
 
 const place = document.getElementById('app');
-if (place !== null) followAddress(place, { desk: () => import('./desk/index.ts') });
+if (place !== null)
+  followAddress(place, {
+    desk: () => import('./desk/index.ts'),
+    bench: () => import('./bench/index.ts'),
+  });

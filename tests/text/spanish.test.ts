@@ -4,6 +4,8 @@ import { findingIds, type Finding, type FindingId } from '../../src/core/judge/i
 import { drive, steady } from '../../src/core/hands/index.ts';
 import { read, type RunState } from '../../src/core/run/index.ts';
 import type { Scenario } from '../../src/core/scenario/index.ts';
+import { benchEnglish } from '../../src/bench/words/en/index.ts';
+import { benchSpanish } from '../../src/bench/words/es/index.ts';
 import { deskEnglish } from '../../src/desk/words/en/index.ts';
 import { deskSpanish } from '../../src/desk/words/es/index.ts';
 import { english as englishLabels } from '../../src/panel/words/en/index.ts';
@@ -54,6 +56,7 @@ function* pairs(one: unknown, other: unknown, path = ''): Generator<[string, str
 const catalogues = [
   [englishLabels, spanishLabels, 'labels'],
   [deskEnglish, deskSpanish, 'desk'],
+  [benchEnglish, benchSpanish, 'bench'],
   [english, spanish, 'text'],
 ] as const;
 const leaves = catalogues.flatMap(([one, other, name]) => [...pairs(one, other, name)]);

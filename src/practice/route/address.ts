@@ -7,7 +7,7 @@ export type Address =
   | { readonly page: 'practice'; readonly scenarioId: string; readonly runId: string | null }
   | { readonly page: 'debrief'; readonly runId: string; readonly atS: number | null }
   /** Another workplace, which reads the rest of its address itself. */
-  | { readonly page: 'desk'; readonly path: readonly string[] }
+  | { readonly page: 'desk' | 'bench'; readonly path: readonly string[] }
   | { readonly page: 'lost' };
 
 const name = /^[A-Za-z0-9-]{1,80}$/;
@@ -19,7 +19,7 @@ export function readAddress(hash: string): Address {
   if (page === '' && parts.length === 1) return { page: 'home' };
   if (page === 'model' && parts.length === 1) return { page: 'model' };
   if (page === 'parts' && parts.length === 1) return { page: 'parts' };
-  if (page === 'desk') return { page: 'desk', path: parts.slice(1) };
+  if (page === 'desk' || page === 'bench') return { page, path: parts.slice(1) };
   if (rest.length > 0 || first === undefined || !name.test(first)) return { page: 'lost' };
   if (page === 'practice' && (second === undefined || name.test(second)))
     return { page: 'practice', scenarioId: first, runId: second ?? null };
@@ -35,7 +35,7 @@ export function writeAddress(address: Exclude<Address, { page: 'lost' }>): strin
   if (address.page === 'model') return '#/model';
   if (address.page === 'parts') return '#/parts';
   if (address.page === 'watch') return `#/watch/${address.scenarioId}`;
-  if (address.page === 'desk') return ['#/desk', ...address.path].join('/');
+  if ('path' in address) return [`#/${address.page}`, ...address.path].join('/');
   if (address.page === 'practice')
     return `#/practice/${address.scenarioId}${address.runId === null ? '' : `/${address.runId}`}`;
   return `#/debrief/${address.runId}${address.atS === null ? '' : `/${Math.floor(address.atS)}`}`;

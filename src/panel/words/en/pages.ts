@@ -16,6 +16,7 @@ export const pages = {
     'Stillmain is a practice yard for the crew that takes a threaded service tee off a live steel gas main without letting gas blow. You have the rig, the kit, the gauges and two pairs of hands. The gas behaves as gas does. Nothing stops you from doing things in the wrong order, and each hold point asks whether you really know what you are about to sign.',
   'home.model': 'How the gas is modelled, beside published numbers, and where that stops',
   'home.desk': 'Review desk: look through runs, decide about them, and answer for it',
+  'home.bench': 'Scenario bench: build an exercise, and prove it before class',
   'home.exercises': 'Exercises',
   'home.group.abandon': 'Abandon a service',
   'home.group.abandon.says':

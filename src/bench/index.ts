@@ -1,0 +1,1 @@
+export { default as Bench } from './Bench.svelte';
