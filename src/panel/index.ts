@@ -5,6 +5,7 @@ export { default as Wide } from './Wide.svelte';
 export { default as ClockBar } from './bar/ClockBar.svelte';
 export { default as Masthead } from './bar/Masthead.svelte';
 export { default as Player } from './bar/Player.svelte';
+export { rarely } from './bar/rarely.ts';
 export { default as StripChart } from './charts/StripChart.svelte';
 export { default as Timeline } from './charts/Timeline.svelte';
 export { columnsOf, tableRows } from './charts/columns.ts';
@@ -28,6 +29,7 @@ export {
   coachChoices,
   keepPreferences,
   languageShown,
+  longestName,
   parsePreferences,
   preferences,
   rigChoices,

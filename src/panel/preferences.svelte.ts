@@ -30,7 +30,12 @@ export interface Preferences {
   toured: boolean;
   /** How the rig is shown. */
   rig: (typeof rigChoices)[number];
+  /** Who works here, as last given before a run; empty where nobody gave a name. */
+  person: string;
 }
+
+/** Longest name a run's file takes. */
+export const longestName = 120;
 
 const kept = 'stillmain.preferences';
 const usual: Preferences = {
@@ -47,6 +52,7 @@ const usual: Preferences = {
   keys: true,
   toured: false,
   rig: 'picture',
+  person: '',
 };
 
 /** Takes what was kept for what it is: anything not among the choices gives way to what is usual. */
@@ -56,7 +62,7 @@ export function parsePreferences(found: unknown): Preferences {
     choices.find((choice) => choice === entries[name]) ?? other;
   const onOff = (name: 'sound' | 'captions' | 'keys' | 'toured'): boolean =>
     oneOf(name, [true, false], usual[name]);
-  const volume: unknown = entries.volume;
+  const { volume, person } = entries;
   return {
     language: oneOf('language', languageChoices, usual.language),
     theme: oneOf('theme', themeChoices, usual.theme),
@@ -71,6 +77,7 @@ export function parsePreferences(found: unknown): Preferences {
     keys: onOff('keys'),
     toured: onOff('toured'),
     rig: oneOf('rig', rigChoices, usual.rig),
+    person: typeof person === 'string' ? person.slice(0, longestName) : usual.person,
   };
 }
 

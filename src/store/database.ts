@@ -65,8 +65,8 @@ export async function openDatabase(name = 'stillmain'): Promise<Store> {
 
   return {
     notKept: null,
-    async begin(scenario, mode) {
-      const run = freshRun(scenario, mode);
+    async begin(scenario, sat) {
+      const run = freshRun(scenario, sat);
       await keep(run, null);
       return run;
     },

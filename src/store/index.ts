@@ -1,7 +1,7 @@
 export { nameFile, saveFile } from './files.ts';
 export { openMemory } from './memory.ts';
 export { openStore } from './store.ts';
-export type { KeptRun, Store } from './types.ts';
+export type { KeptRun, Sat, Store } from './types.ts';
 export { claimWriter, type Writer } from './writer.ts';
 export { MustBeKept, openDesk, openDeskMemory } from './desk/index.ts';
 export type { Desk, HandedIn, Kept, Note } from './desk/index.ts';

@@ -24,8 +24,8 @@ export function openMemory(notKept: string): Store {
 
   return {
     notKept,
-    async begin(scenario, mode) {
-      const run = freshRun(scenario, mode);
+    async begin(scenario, sat) {
+      const run = freshRun(scenario, sat);
       runs.set(run.id, run);
       return run;
     },

@@ -14,9 +14,15 @@ export interface KeptRun {
   readonly score: number | null;
   /** Practised or assessed; runs kept before there was a choice were practised. */
   readonly mode?: 'practice' | 'assessment';
+  /** Who works, by their own word, and their how manieth run of this exercise it is here; absent where no name was given. */
+  readonly person?: string;
+  readonly attempt?: number;
   /** Hold points that were held, of a finished run: what the coach fades by. */
   readonly held?: readonly string[];
 }
+
+/** How a run is sat, and by whom. */
+export type Sat = Pick<KeptRun, 'mode' | 'person' | 'attempt'>;
 
 /** What a finished run came to, kept beside its record so that a list needs not judge it. */
 export interface Judged {
@@ -29,7 +35,7 @@ export interface Judged {
 export interface Store {
   /** Why runs last only until the page is closed, or null when they are kept. */
   readonly notKept: string | null;
-  begin(scenario: Scenario, mode?: KeptRun['mode']): Promise<KeptRun>;
+  begin(scenario: Scenario, sat?: Sat): Promise<KeptRun>;
   listRuns(): Promise<KeptRun[]>;
   findRun(id: string): Promise<KeptRun | undefined>;
   /** The run's events in order, as they were written; whoever reads them checks them. */
@@ -42,7 +48,7 @@ export interface Store {
   finish(id: string, record: string, judged: Judged): Promise<void>;
   findRecord(id: string): Promise<string | undefined>;
   /** Takes in a run that was made elsewhere. */
-  takeIn(scenario: Scenario, record: string, reachedS: number, judged: Judged): Promise<KeptRun>;
+  takeIn(scenario: Scenario, record: string, reachedS: number, judged: Judged & Sat): Promise<KeptRun>;
   remove(id: string): Promise<void>;
 }
 
@@ -53,7 +59,7 @@ export function nameRun(): string {
 }
 
 /** A run at its beginning. */
-export function freshRun(scenario: Scenario, mode: KeptRun['mode'] = 'practice'): KeptRun {
+export function freshRun(scenario: Scenario, sat: Sat = {}): KeptRun {
   return {
     id: nameRun(),
     scenario,
@@ -62,7 +68,8 @@ export function freshRun(scenario: Scenario, mode: KeptRun['mode'] = 'practice')
     state: 'working',
     verdict: null,
     score: null,
-    mode,
+    mode: 'practice',
+    ...sat,
   };
 }
 

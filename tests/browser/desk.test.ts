@@ -150,7 +150,7 @@ describe('an assessor at the desk', () => {
   });
 
   it('plays at thirty-two times the clock', async () => {
-    await choose(app, 'Pace of the replay', '32 times');
+    await choose(app, 'Pace of the replay', '32×');
     const slider = await app.find('slider', 'Moment of the run');
     await slider.evaluate((node) => {
       (node as HTMLInputElement).value = '600';

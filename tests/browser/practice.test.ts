@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { listed } from './deskHands.ts';
 import { type App, openApp } from './harness.ts';
 import { personAt } from './person.ts';
 
@@ -122,6 +123,9 @@ describe('an assessment', () => {
   beforeAll(async () => {
     app = await openApp(`#/practice/${exercise}`);
     await app.pressByKey('button', 'Begin the assessment');
+    expect(await app.has('button', 'Pause'), 'nobody is assessed without a name').toBe(false);
+    await app.fill('Your name, for the run’s file (an assessment needs it)', 'A. Trainee');
+    await app.pressByKey('button', 'Begin the assessment');
     await app.pressByKey('button', 'Pause');
   });
   afterAll(() => app.close());
@@ -156,6 +160,22 @@ describe('an assessment', () => {
     await app.find('heading', 'Replay');
     expect(await newestRecord(app)).toContain('"sitting":{"asked":0,"mode":"assessment"}');
     await app.screenshot('debrief-assessed');
+  });
+
+  it('comes to the desk of this browser with who was assessed, and is judged there as here', async () => {
+    await app.goTo('#/desk');
+    await app.pressByKey('button', 'Take in this browser’s own runs');
+    await app.seeText('1 of 1 runs');
+    const [line] = await listed(app);
+    expect(line.slice(0, 1)).toEqual(['A. Trainee']);
+    expect(line).toContain('assessment');
+    expect(line).toContain('same');
+    const link = await app.page.waitForSelector('tbody a');
+    await link?.click();
+    await app.find('heading', 'Replay');
+    const said = await app.readText();
+    expect(said).toContain('Sat as an assessment');
+    expect(said).not.toContain('The file says of itself');
     app.expectNoComplaints();
   });
 });

@@ -84,7 +84,8 @@ export function rejudge(bytes: Uint8Array | string, change: JudgingChange): Reju
     return { reassessed, refused: 'notBelieved' };
   const scenario = changedScenario(end.scenario, change);
   if (typeof scenario === 'string') return { reassessed, refused: scenario };
-  const after = { ...assess({ ...end, scenario }), digest: before.digest, engine: ENGINE };
+  const asked = reassessed.record?.sitting?.asked ?? 0;
+  const after = { ...assess({ ...end, scenario }, asked), digest: before.digest, engine: ENGINE };
   return { reassessed, after, change: compareJudgements(before, after) };
 }
 

@@ -73,7 +73,7 @@ export function reassessRun(bytes: Uint8Array | string): ReassessedRun {
   }
   const { end } = played;
   const digest = digestOf(end);
-  const assessment = { ...assess(end), digest, engine: ENGINE };
+  const assessment = { ...assess(end, record.sitting?.asked ?? 0), digest, engine: ENGINE };
   const atEnd: BadPlace | null =
     digest === record.endDigest
       ? null

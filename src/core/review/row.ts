@@ -1,6 +1,6 @@
 import type { Assessment, HoldPointResult } from '../judge/index.ts';
 import type { HoldPointId } from '../rig/index.ts';
-import type { RecordEntry } from '../run/index.ts';
+import type { RecordEntry, RunRecord } from '../run/index.ts';
 import type { BadPlace } from './badPlace.ts';
 import type { Integrity, Reassessed } from './reassess.ts';
 
@@ -32,6 +32,8 @@ export interface RunRow {
   readonly falselySigned: readonly HoldPointId[];
   readonly actions: number;
   readonly simulatedS: number | null;
+  /** How it was sat, as the file says; null where it says nothing. Lines kept before this was asked have none. */
+  readonly sitting?: RunRecord['sitting'] | null;
   /** What the file's maker said of it. */
   readonly said: { readonly verdict: Assessment['verdict']; readonly score: number } | null;
 }
@@ -61,6 +63,7 @@ export function rowOf(file: string, told: Reassessed): RunRow {
     falselySigned: judged?.holdPoints.filter((h) => h.outcome === 'false').map((h) => h.id) ?? [],
     actions: entries.length,
     simulatedS: record?.endS ?? null,
+    sitting: record?.sitting ?? null,
     said: record?.said ?? null,
   };
 }

@@ -17,17 +17,23 @@ export const columnIds = [
   'person',
   'exercise',
   'date',
+  'sat',
   'verdict',
   'score',
-  ...headings,
   'critical',
   'integrity',
   'review',
+  ...headings,
 ] as const;
 export type ColumnId = (typeof columnIds)[number];
 
-export const groupings = ['none', 'person', 'exercise', 'verdict', 'integrity', 'review'] as const;
+export const groupings = ['none', 'person', 'exercise', 'sat', 'verdict', 'integrity', 'review'] as const;
 export type Grouping = (typeof groupings)[number];
+
+/** How a run was sat, as its file says. */
+export const sittings = ['practice', 'assessment', 'none'] as const;
+export type Sitting = (typeof sittings)[number];
+export const sittingOf = ({ sitting }: RunRow): Sitting => sitting?.mode ?? 'none';
 
 /** What is looked for; null where everything will do. */
 export interface Sieve {
@@ -36,6 +42,7 @@ export interface Sieve {
   readonly integrity: RunRow['integrity'] | null;
   readonly review: ReviewState | null;
   readonly exercise: string | null;
+  readonly sat: Sitting | null;
   /** A critical finding's id. */
   readonly critical: string | null;
 }
@@ -46,6 +53,7 @@ export const everything: Sieve = {
   integrity: null,
   review: null,
   exercise: null,
+  sat: null,
   critical: null,
 };
 
@@ -69,6 +77,7 @@ const ranks: Readonly<Record<string, number>> = {
   altered: 2,
   damaged: 3,
   ...Object.fromEntries(reviewStates.map((state, i) => [state, i])),
+  ...Object.fromEntries(sittings.map((sat, i) => [sat, i])),
 };
 /** Sorts after everything there is. */
 const last = '\uffff';
@@ -86,6 +95,8 @@ function keyOf({ row, review }: Line, column: ColumnId): number | string {
       return row.title?.toLowerCase() ?? last;
     case 'date':
       return row.begunAt ?? '';
+    case 'sat':
+      return ranks[sittingOf(row)];
     case 'verdict':
       return row.verdict === null ? 9 : ranks[row.verdict];
     case 'score':
@@ -108,6 +119,7 @@ export function sieved(lines: readonly Line[], sieve: Sieve): Line[] {
       (sieve.integrity === null || row.integrity === sieve.integrity) &&
       (sieve.review === null || review === sieve.review) &&
       (sieve.exercise === null || row.scenarioId === sieve.exercise) &&
+      (sieve.sat === null || sittingOf(row) === sieve.sat) &&
       (sieve.critical === null || row.critical.includes(sieve.critical)) &&
       wanted.every((part) => haystack.includes(part)),
   );
@@ -143,6 +155,8 @@ function groupOf({ row, review }: Line, by: Exclude<Grouping, 'none'>): string {
       return row.person ?? '';
     case 'exercise':
       return row.scenarioId ?? '';
+    case 'sat':
+      return sittingOf(row);
     case 'verdict':
       return row.verdict ?? 'unjudged';
     case 'integrity':

@@ -3,7 +3,7 @@ import type { RunRow } from '../../core/review/index.ts';
 import { momentFigure } from '../../panel/index.ts';
 import { words } from '../../text/index.ts';
 import { word } from '../words/word.svelte.ts';
-import type { Grouping, Shown } from './arrange.ts';
+import { sittingOf, type Grouping, type Shown } from './arrange.ts';
 
 /** A verdict in a word; a run that was not judged says so. */
 export function verdictWord(verdict: RunRow['verdict']): string {
@@ -35,6 +35,8 @@ export const exerciseWord = ({ title }: Pick<RunRow, 'title'>): string => title 
 /** The heading of a group of rows. */
 export function groupWord(grouping: Grouping, { first }: Extract<Shown, { kind: 'group' }>): string {
   switch (grouping) {
+    case 'sat':
+      return word(`sat.${sittingOf(first.row)}`);
     case 'verdict':
       return verdictWord(first.row.verdict);
     case 'integrity':

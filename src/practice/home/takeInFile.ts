@@ -18,5 +18,10 @@ export async function takeInFile(store: Store, file: Blob): Promise<{ run: KeptR
   }
   const { record } = parsed;
   const { verdict, score } = judge(record.scenario, record);
-  return { run: await store.takeIn(record.scenario, text, record.endS, { verdict, score }) };
+  const { person, attempt } = record.by ?? {};
+  const sat = {
+    mode: record.sitting?.mode ?? 'practice',
+    ...(person === undefined ? {} : { person, attempt }),
+  };
+  return { run: await store.takeIn(record.scenario, text, record.endS, { verdict, score, ...sat }) };
 }

@@ -1,6 +1,6 @@
 import type { Heading } from '../../core/scenario/index.ts';
 import { filled } from '../sentence.ts';
-import { reviewWords, sayPlace } from '../review/index.ts';
+import { reviewWords, sayPlace, saySaidOtherwise } from '../review/index.ts';
 import { clock, finePercent, unitsOf, type UnitSystem } from '../units.ts';
 import { decimals } from '../figures.ts';
 import { words } from '../words.ts';
@@ -30,7 +30,7 @@ export function inBoth(system: UnitSystem, write: (system: UnitSystem) => string
 }
 
 /** Which run it was and how far its file is believed. */
-export function runPart({ record, integrity, firstBad }: ReportInput): Html {
+export function runPart({ record, integrity, firstBad, assessment }: ReportInput): Html {
   const { run } = reportWords();
   const standing = reviewWords().integrity[integrity];
   const { by, said } = record;
@@ -39,6 +39,7 @@ export function runPart({ record, integrity, firstBad }: ReportInput): Html {
     [run.exercise, `${record.scenario.title} (${record.scenario.id})`],
     ...(by ? [[run.attempt, String(by.attempt)] as const] : []),
     [run.performed, by?.begunAt?.replace('T', ' ').replace(/(\.\d+)?Z$/, ' UTC') ?? run.undated],
+    [run.sat, satAs(record.sitting)],
     [run.took, `${clock(record.endS)} · ${run.actions}: ${record.entries.length}`],
     [run.engine, record.engine],
     [
@@ -49,9 +50,19 @@ export function runPart({ record, integrity, firstBad }: ReportInput): Html {
   const saying = said
     ? filled(run.said, { verdict: words().verdicts[said.verdict], score: decimals(said.score, 1) })
     : run.saidNothing;
+  const otherwise = integrity === 'same' && assessment !== null ? saySaidOtherwise(record, assessment) : null;
   return html`<h2>${run.heading}</h2>
     ${facts(rows)} ${integrity === 'altered' && html`<p class="strong">${run.altered}</p>`}
-    ${integrity === 'differs' && html`<p>${saying}</p>`}`;
+    ${integrity === 'differs' && html`<p>${saying}</p>`}
+    ${otherwise && html`<p class="strong">${otherwise}</p>`}`;
+}
+
+/** How a run was sat, as its file says. */
+function satAs(sitting: ReportInput['record']['sitting']): string {
+  const { run } = reportWords();
+  if (sitting === undefined) return run.undated;
+  const { mode, asked } = sitting;
+  return asked === 0 ? run[mode] : `${run[mode]}, ${filled(run.asked, { n: asked })}`;
 }
 
 /** The machine's judgement and, where there is a decision, the assessor's beside it. */

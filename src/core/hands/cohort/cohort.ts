@@ -24,6 +24,9 @@ export interface InventedRun {
 const ATTEMPTS_MOST = 4;
 const LEARNT_SHARE = 0.55;
 
+/** All sit the exercise as an assessment. */
+const assessed = { mode: 'assessment', asked: 0 } as const;
+
 /** One who does not exist: how many slips a first attempt has, and how prone to each. */
 interface Trainee {
   readonly name: string;
@@ -64,7 +67,7 @@ export function* cohort({ scenarios, size, seed }: CohortSize): Generator<Invent
       const number = String(made).padStart(4, '0');
       yield {
         name: `${number}-${trainee.name.toLowerCase().replace(' ', '-')}-${attempt}.run.json`,
-        record: sealRecord(scenario, entries, run, { by }),
+        record: sealRecord(scenario, entries, run, { by, sitting: assessed }),
       };
     }
   }

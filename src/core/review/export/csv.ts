@@ -27,6 +27,10 @@ export function csvOfRuns(rows: readonly RunRow[]): string {
     ...holdPointIds,
     'actions',
     'simulated_s',
+    'sat_as',
+    'coach_asked',
+    'said_verdict',
+    'said_score',
   ];
   const lines = rows.map((row): Value[] => [
     row.digest,
@@ -48,6 +52,10 @@ export function csvOfRuns(rows: readonly RunRow[]): string {
     ...holdPointIds.map((id) => row.holdPoints.find((hold) => hold.id === id)?.outcome ?? null),
     row.actions,
     row.simulatedS,
+    row.sitting?.mode ?? null,
+    row.sitting?.asked ?? null,
+    row.said?.verdict ?? null,
+    row.said?.score ?? null,
   ]);
   return csvOf([head, ...lines]);
 }

@@ -85,6 +85,7 @@ export function statementsOf(row: RunRow, options: XapiOptions): readonly XapiSt
         [`${OURS}/extensions/run-digest`]: row.digest,
         [`${OURS}/extensions/verdict`]: row.verdict,
         [`${OURS}/extensions/critical-findings`]: row.critical,
+        ...(row.sitting ? { [`${OURS}/extensions/sat-as`]: row.sitting.mode } : {}),
       },
     },
   };

@@ -15,6 +15,7 @@ export const work = {
   'brief.goOn': 'A run of this exercise is in progress, at {clock} on its clock.',
   'brief.resume': 'Go on with it',
   'brief.anew': 'Begin a new run',
+  'brief.name': 'Your name, for the run’s file (an assessment needs it)',
 
   'bar.clock': 'Clock',
   'bar.hold': 'Pause',

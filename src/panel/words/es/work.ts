@@ -17,6 +17,7 @@ export const work: Readonly<Record<keyof typeof english, string>> = {
   'brief.goOn': 'Hay una práctica de este ejercicio en curso, con {clock} en su reloj.',
   'brief.resume': 'Seguir con ella',
   'brief.anew': 'Empezar otra nueva',
+  'brief.name': 'Tu nombre, para el archivo (una evaluación lo necesita)',
 
   'bar.clock': 'Reloj',
   'bar.hold': 'Pausa',

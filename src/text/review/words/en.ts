@@ -35,6 +35,8 @@ export const english = {
   survived:
     '{n} actions can be read, {bound} of them bound by the chain; exercise: {title}; person: {person}.',
   lost: 'lost',
+  saidOtherwise:
+    'The file says of itself: {verdict}, {score} of 100, {ending}. Judged again from its actions it is what stands here; only that counts.',
   decision: {
     demonstrated: 'demonstrated in simulation',
     notYet: 'not yet demonstrated',

@@ -36,6 +36,8 @@ export const spanish: Words = {
   survived:
     'Se pueden leer {n} acciones, {bound} de ellas atadas por la cadena; ejercicio: {title}; persona: {person}.',
   lost: 'perdido',
+  saidOtherwise:
+    'El archivo dice de sí mismo: {verdict}, {score} de 100, {ending}. Juzgado de nuevo por sus acciones es lo que figura aquí; solo eso cuenta.',
   decision: {
     demonstrated: 'demostrado en simulación',
     notYet: 'aún no demostrado',
