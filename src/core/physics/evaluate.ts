@@ -46,7 +46,7 @@ export function layFlows(net: CompiledNetwork, slopes: boolean): void {
     mixture.fraction = x;
     mixture.molarMassKgPerMol = airMass + x * mixture.molarMassSlope;
     mixture.viscosityPaS = airViscosity + x * mixture.viscositySlope;
-    flowThrough(laws[l], pressurePa[from[l]], pressurePa[to[l]], mixture, curves, slopes, flowAt);
+    flowThrough(laws[l], pressurePa, from[l], to[l], mixture, curves, slopes, flowAt);
     flows.gas[l] = flowAt.molPerS * x;
     flows.air[l] = flowAt.molPerS * (1 - x);
     if (!slopes) continue;

@@ -1,6 +1,6 @@
 /** Cells, links, flow and seal laws, forces and the solver; knows pressures and openings, no tees and no rods. */
 export * from './network.ts';
-export { compile, type CompiledNetwork } from './compile.ts';
+export { compile, sameShape, type CompiledNetwork } from './compile.ts';
 export { fillMol, gasFractions, linkFlows, linkRates, pressuresAbsPa } from './contents.ts';
 export { firstStepS, naturalStep, solverSteps, stepTo } from './solver.ts';
 export {

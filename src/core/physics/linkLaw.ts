@@ -72,49 +72,43 @@ function size(law: Law, value: number): number {
   return value;
 }
 
-/** Lays the flow between two pressures, Pa absolute, into `out`, with its slopes if they are asked for. */
+/** Lays the flow between two places of a list of pressures, Pa absolute, into `out`, with its slopes if they are asked for. */
 export function flowThrough(
   law: LinkLaw,
-  fromAbsPa: number,
-  toAbsPa: number,
+  absPa: Float64Array,
+  from: number,
+  to: number,
   mixture: Mixture,
   curves: CurvePair,
   slopes: boolean,
   out: FlowAt,
 ): void {
+  const onwards = absPa[from] >= absPa[to];
+  const high = onwards ? from : to;
+  const low = onwards ? to : from;
   switch (law.law) {
     case 'orifice':
-      if (fromAbsPa >= toAbsPa) orificeFlow(law.cdAM2, fromAbsPa, toAbsPa, mixture, curves, slopes, out);
-      else {
-        orificeFlow(law.cdAM2, toAbsPa, fromAbsPa, mixture, curves, slopes, out);
-        turnRound(out);
-      }
-      return;
+      orificeFlow(law, absPa, high, low, mixture, curves, slopes, out);
+      break;
     case 'slot':
-      if (fromAbsPa >= toAbsPa) slotFlow(law.slot, fromAbsPa, toAbsPa, mixture, curves, slopes, out);
-      else {
-        slotFlow(law.slot, toAbsPa, fromAbsPa, mixture, curves, slopes, out);
-        turnRound(out);
-      }
-      return;
+      slotFlow(law.slot, absPa, high, low, mixture, curves, slopes, out);
+      break;
     case 'pipe':
-      if (fromAbsPa >= toAbsPa) pipeFlow(law.pipe, fromAbsPa, toAbsPa, mixture, out);
-      else {
-        pipeFlow(law.pipe, toAbsPa, fromAbsPa, mixture, out);
-        turnRound(out);
-      }
-      return;
+      pipeFlow(law.pipe, absPa, high, low, mixture, out);
+      break;
     case 'relief':
     case 'check':
-      lifting(law, fromAbsPa, toAbsPa, mixture, curves, out);
+      lifting(law, absPa, from, to, mixture, curves, out);
       return;
     case 'regulator':
-      regulating(law, fromAbsPa, toAbsPa, mixture, curves, out);
+      regulating(law, absPa, from, to, mixture, curves, out);
       return;
     case 'source':
       setStill(out);
       out.molPerS = law.molPerS;
+      return;
   }
+  if (!onwards) turnRound(out);
 }
 
 /** Share of a relief's opening at a pressure drop: a smooth step between the drop it lifts at and the one it is full at. */
@@ -129,18 +123,19 @@ function smoothStep(share: number): number {
 /** One way, its opening a smooth step of the drop between two drops. */
 function lifting(
   law: LinkLaw,
+  absPa: Float64Array,
   from: number,
   to: number,
   mixture: Mixture,
   curves: CurvePair,
   out: FlowAt,
 ): void {
-  const lift = (from - to - law.setPa) / law.spanPa;
+  const lift = (absPa[from] - absPa[to] - law.setPa) / law.spanPa;
   if (!(lift > 0)) {
     setStill(out);
     return;
   }
-  orificeFlow(law.cdAM2, from, to, mixture, curves, true, out);
+  orificeFlow(law, absPa, from, to, mixture, curves, true, out);
   if (lift >= 1) return;
   const slope = (6 * lift * (1 - lift)) / law.spanPa;
   throttle(out, smoothStep(lift), slope, -slope);
@@ -149,18 +144,19 @@ function lifting(
 /** One way, its opening a smooth step of how far the fed side has fallen below the setting. */
 function regulating(
   law: LinkLaw,
+  absPa: Float64Array,
   from: number,
   to: number,
   mixture: Mixture,
   curves: CurvePair,
   out: FlowAt,
 ): void {
-  const call = (law.setPa - to) / law.spanPa;
-  if (!(call > 0) || from <= to) {
+  const call = (law.setPa - absPa[to]) / law.spanPa;
+  if (!(call > 0) || absPa[from] <= absPa[to]) {
     setStill(out);
     return;
   }
-  orificeFlow(law.cdAM2, from, to, mixture, curves, true, out);
+  orificeFlow(law, absPa, from, to, mixture, curves, true, out);
   if (call >= 1) return;
   throttle(out, call * call * (3 - 2 * call), 0, (-6 * call * (1 - call)) / law.spanPa);
 }

@@ -29,12 +29,14 @@ const CHOKE_STEPS = 8;
  */
 export function pipeFlow(
   pipe: PipeSize,
-  highAbsPa: number,
-  lowAbsPa: number,
+  absPa: Float64Array,
+  from: number,
+  to: number,
   mixture: Mixture,
   out: FlowAt,
 ): void {
-  const low = Math.max(lowAbsPa, 1e-3 * highAbsPa);
+  const highAbsPa = absPa[from];
+  const low = Math.max(absPa[to], 1e-3 * highAbsPa);
   if (!(highAbsPa > 0) || highAbsPa < low) {
     setStill(out);
     return;
@@ -159,6 +161,7 @@ export function pipeMassFlowKgPerS(
   gas: { molarMassKgPerMol: number; viscosityPaS: number; rt: number },
 ): number {
   const out: FlowAt = { molPerS: 0, byFrom: 0, byTo: 0, byFraction: 0 };
-  pipeFlow(pipe, highAbsPa, lowAbsPa, { ...gas, fraction: 1, molarMassSlope: 0, viscositySlope: 0 }, out);
+  const ends = Float64Array.of(highAbsPa, lowAbsPa);
+  pipeFlow(pipe, ends, 0, 1, { ...gas, fraction: 1, molarMassSlope: 0, viscositySlope: 0 }, out);
   return out.molPerS * gas.molarMassKgPerMol;
 }

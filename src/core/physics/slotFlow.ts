@@ -21,14 +21,17 @@ export function slotSize(perimeterM: number, gapM: number, lengthM: number, cd: 
  */
 export function slotFlow(
   size: SlotSize,
-  highAbsPa: number,
-  lowAbsPa: number,
+  absPa: Float64Array,
+  high: number,
+  low: number,
   mixture: Mixture,
   curves: CurvePair,
   slopes: boolean,
   out: FlowAt,
 ): void {
-  orificeFlow(size.cdAM2, highAbsPa, lowAbsPa, mixture, curves, slopes, out);
+  orificeFlow(size, absPa, high, low, mixture, curves, slopes, out);
+  const highAbsPa = absPa[high];
+  const lowAbsPa = absPa[low];
   if (!(out.molPerS > 0)) {
     if (slopes) stillSlopes(size, highAbsPa, mixture, out);
     return;

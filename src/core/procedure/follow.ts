@@ -42,13 +42,18 @@ function followHolds(holds: Holds, fact: Fact, context: FollowContext): Holds {
   if (fact.fact === 'signed') return changed(holds, fact.holdPoint, 'sign');
   if (fact.fact === 'withdrawn') return changed(holds, fact.holdPoint, 'withdraw');
   let next = holds;
-  for (const id of begunBy(fact, context)) next = changed(next, id, 'begin');
+  for (const id of begunBy(fact, context, (one) => isHistory(holds[one]))) next = changed(next, id, 'begin');
   return next;
+}
+
+/** Its work has begun: nothing changes it any more. */
+function isHistory(state: HoldState): boolean {
+  return state === 'passed' || state === 'missed';
 }
 
 function changed(holds: Holds, id: HoldPointId, event: 'sign' | 'withdraw' | 'begin'): Holds {
   const before = holds[id];
-  if (before === 'passed' || before === 'missed') return holds;
+  if (isHistory(before)) return holds;
   const after = nextHold(id, before, event);
   return after === before ? holds : { ...holds, [id]: after };
 }

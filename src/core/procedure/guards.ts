@@ -63,7 +63,7 @@ export const guards: Readonly<Record<HoldPointId, Guard>> = {
   },
   H11: {
     kinds: ['tensioner.turned', 'chain.released', 'piece.removed'],
-    begins: (f, context) => couplingOpened(context) && opensRig(f, context),
+    begins: (f, context) => opensRig(f, context) && couplingOpened(context),
   },
   ...renewalGuards,
   H12: {
@@ -83,8 +83,15 @@ for (const id of holdPointIds) {
   for (const kind of guards[id].kinds) listeners.set(kind, [...(listeners.get(kind) ?? []), id]);
 }
 
-/** Hold points whose guarded work begins with this fact. Most facts have no listener at all. */
-export function begunBy(fact: Fact, context: GuardContext): readonly HoldPointId[] {
+/**
+ * Hold points whose guarded work begins with this fact, but for those that are `history` already. Most facts have no
+ * listener at all.
+ */
+export function begunBy(
+  fact: Fact,
+  context: GuardContext,
+  history: (id: HoldPointId) => boolean,
+): readonly HoldPointId[] {
   const ids = listeners.get(fact.fact);
-  return ids ? ids.filter((id) => guards[id].begins(fact, context)) : [];
+  return ids ? ids.filter((id) => !history(id) && guards[id].begins(fact, context)) : [];
 }

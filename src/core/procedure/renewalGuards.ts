@@ -20,18 +20,18 @@ export const renewalGuards: Readonly<Record<Extract<HoldPointId, `R${number}`>, 
   },
   R2: {
     kinds: ['tensioner.turned', 'chain.released', 'piece.removed'],
-    begins: (f, context) => teeIn(context) !== null && opensRig(f, context),
+    begins: (f, context) => opensRig(f, context) && teeIn(context) !== null,
   },
   R3: {
     kinds: ['piece.placed'],
     begins: (f, { job }) =>
       f.fact === 'piece.placed' && job.kit.some((k) => k.id === f.piece && k.kind === 'tieIn'),
   },
-  R4: { kinds: ['keeper.turned'], begins: (f, context) => teeIn(context) !== null && pastBite(f, context) },
+  R4: { kinds: ['keeper.turned'], begins: (f, context) => pastBite(f, context) && teeIn(context) !== null },
   R5: {
     kinds: ['tensioner.turned', 'chain.released', 'piece.removed'],
     begins: (f, context) =>
-      latest(context.facts, 'newPlug.turned', threaded) !== null && opensRig(f, context),
+      opensRig(f, context) && latest(context.facts, 'newPlug.turned', threaded) !== null,
   },
   R6: {
     kinds: ['site.done'],

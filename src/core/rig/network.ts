@@ -133,18 +133,21 @@ export function layOut(rig: RigState, sense: Sense): Network {
       ...mainLinks(rig),
     ],
     temperatureK: rig.job.system.temperatureK,
-    gas: {
-      molarMassKgPerMol: c.gasMolarMassKgPerMol.value,
-      heatCapacityRatio: c.gasHeatCapacityRatio.value,
-      viscosityPaS: c.gasViscosityPaS.value,
-    },
-    air: {
-      molarMassKgPerMol: c.airMolarMassKgPerMol.value,
-      heatCapacityRatio: c.airHeatCapacityRatio.value,
-      viscosityPaS: c.airViscosityPaS.value,
-    },
+    gas: FUEL_GAS,
+    air: AIR,
   };
 }
+
+const FUEL_GAS = {
+  molarMassKgPerMol: c.gasMolarMassKgPerMol.value,
+  heatCapacityRatio: c.gasHeatCapacityRatio.value,
+  viscosityPaS: c.gasViscosityPaS.value,
+};
+const AIR = {
+  molarMassKgPerMol: c.airMolarMassKgPerMol.value,
+  heatCapacityRatio: c.airHeatCapacityRatio.value,
+  viscosityPaS: c.airViscosityPaS.value,
+};
 
 function boundariesOf(rig: RigState, atS: number): Boundary[] {
   const { system } = rig.job;

@@ -41,7 +41,7 @@ export function advanceAir(air: HoleAir, rig: RigState, into: IntoHole, duration
       temperatureK: system.temperatureK,
       pressureAbsPa: ATM_PA,
     },
-    { ...into, gasMol: into.gasMol + troubleSize(rig, 'otherLeak') * durationS },
+    { airMol: into.airMol, gasMol: into.gasMol + troubleSize(rig, 'otherLeak') * durationS },
     durationS,
   );
   const gasFraction = box.gasFraction < 1e-15 ? 0 : box.gasFraction;

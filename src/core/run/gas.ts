@@ -21,7 +21,7 @@ const c = constants;
 let kept: CompiledNetwork | null = null;
 
 export function ready(network: Network): CompiledNetwork {
-  if (kept === null || kept.network !== network) kept = compile(network);
+  if (kept === null || kept.network !== network) kept = compile(network, kept);
   return kept;
 }
 

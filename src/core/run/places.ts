@@ -1,4 +1,4 @@
-import type { Network } from '../physics/index.ts';
+import { sameShape, type Network } from '../physics/index.ts';
 import { OUTDOORS } from '../rig/index.ts';
 
 /**
@@ -23,7 +23,10 @@ export interface Leading {
 let kept: { readonly network: Network; readonly leading: Leading } | null = null;
 
 export function leadingOf(network: Network): Leading {
-  if (kept === null || kept.network !== network) kept = { network, leading: sort(network) };
+  if (kept === null || kept.network !== network) {
+    const leading = kept !== null && sameShape(kept.network, network) ? kept.leading : sort(network);
+    kept = { network, leading };
+  }
   return kept.leading;
 }
 
