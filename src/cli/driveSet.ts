@@ -4,7 +4,7 @@ import { judgeSet, type SetAssessment } from '../core/judge/index.ts';
 import { parseSet, type ExerciseSet } from '../core/scenario/index.ts';
 import { driveScenario, type DrivenRun } from './driveScenario.ts';
 import { reasonOf, Unusable } from './io.ts';
-import { readFile, readScenario } from './readInput.ts';
+import { readBytes, readScenario } from './readInput.ts';
 
 /** What a hand made of a set of exercises. */
 export interface DrivenSet extends SetAssessment {
@@ -15,9 +15,9 @@ export interface DrivenSet extends SetAssessment {
 /** The set in a file that says it is one, or null: an exercise is a file of the same kind. Throws Unusable. */
 export function setIn(file: string): ExerciseSet | null {
   if (!file.endsWith('.json')) return null;
-  const text = readFile(file);
-  if (!/"format"\s*:\s*"stillmain-set"/.test(text)) return null;
-  const parsed = parseSet(text);
+  const bytes = readBytes(file);
+  if (!/"format"\s*:\s*"stillmain-set"/.test(bytes.toString('utf8'))) return null;
+  const parsed = parseSet(bytes);
   if ('set' in parsed) return parsed.set;
   const [{ where, says }] = parsed.problems;
   throw new Unusable(`${where === '' ? file : `${file}, ${where}`}: ${says}`);

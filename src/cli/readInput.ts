@@ -7,7 +7,7 @@ import { reasonOf, Unusable } from './io.ts';
 /** The exercise named by its folder or its file. Throws Unusable with place and reason. */
 export function readScenario(place: string): Scenario {
   const file = isFolder(place) ? join(place, 'scenario.json') : place;
-  const parsed = parseScenario(readFile(file));
+  const parsed = parseScenario(readBytes(file));
   if ('scenario' in parsed) {
     const refused = preludeProblem(parsed.scenario);
     if (refused !== null) throw new Unusable(`${file}, ${refused.where}: ${refused.says}`);
@@ -28,8 +28,13 @@ export function listRuns(places: readonly string[]): string[] {
 
 /** A file's bytes as text. Throws Unusable. */
 export function readFile(file: string): string {
+  return readBytes(file).toString('utf8');
+}
+
+/** A file's bytes. Throws Unusable. */
+export function readBytes(file: string): Buffer {
   try {
-    return readFileSync(file, 'utf8');
+    return readFileSync(file);
   } catch (error) {
     throw new Unusable(`${file}: cannot be read (${reasonOf(error)}).`);
   }

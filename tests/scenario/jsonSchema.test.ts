@@ -1,6 +1,7 @@
 import Ajv2020 from 'ajv/dist/2020.js';
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { parseScenario, scenarioJsonSchema } from '../../src/core/scenario/index.ts';
+import { parseScenario, scenarioJsonSchema, setJsonSchema } from '../../src/core/scenario/index.ts';
 import { exercise } from './exercise.ts';
 
 // An independent judge of the published schema: ajv, JSON Schema draft 2020-12.
@@ -23,6 +24,14 @@ const spoilt: readonly (readonly [string, (draft: Loose) => void])[] = [
 describe('the published schema of an exercise', () => {
   it('names its draft', () => {
     expect(scenarioJsonSchema()).toHaveProperty('$schema', 'https://json-schema.org/draft/2020-12/schema');
+  });
+
+  it.each([
+    ['scenario', scenarioJsonSchema],
+    ['set', setJsonSchema],
+  ])('stands beside the exercises as the command prints it: %s', (name, made) => {
+    const file = readFileSync(`scenarios/${name}.schema.json`, 'utf8');
+    expect(JSON.parse(file)).toEqual(made());
   });
 
   it('takes the shipped exercise', () => {

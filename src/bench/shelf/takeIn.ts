@@ -7,17 +7,16 @@ export type TakenIn =
   | { readonly kind: 'tooLarge' }
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] };
 
-/** A character may take four bytes; a file longer than that is not even read. */
-const mostBytes = SCENARIO_TEXT_MOST * 4;
+/** A file longer than any exercise is not even read. */
+const mostBytes = SCENARIO_TEXT_MOST;
 const notesEnding = '.notes.md';
 
 /** Reads an exercise file, or the notes laid beside one. Nothing of a refused file is kept. */
 export async function takeIn(file: Blob & { readonly name: string }): Promise<TakenIn> {
   if (file.size > mostBytes) return { kind: 'tooLarge' };
-  const text = await file.text();
   if (file.name.endsWith(notesEnding))
-    return { kind: 'notes', id: file.name.slice(0, -notesEnding.length), text };
-  const parsed = parseScenario(text);
+    return { kind: 'notes', id: file.name.slice(0, -notesEnding.length), text: await file.text() };
+  const parsed = parseScenario(new Uint8Array(await file.arrayBuffer()));
   return 'problems' in parsed
     ? { kind: 'refused', problems: parsed.problems }
     : { kind: 'exercise', scenario: parsed.scenario };

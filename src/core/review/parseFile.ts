@@ -6,7 +6,7 @@ import {
   type RunRecord,
 } from '../run/index.ts';
 import type { BadPlace, BadPlaceWhy } from './badPlace.ts';
-import { scanJson } from './scanJson.ts';
+import { scanCanonical } from './scanCanonical.ts';
 import { salvage, type Survived } from './salvage.ts';
 
 export type ParsedFile =
@@ -54,7 +54,7 @@ function damageOf(bytes: Uint8Array, says: string): BadPlace {
   const notUtf8 = firstDifference(bytes, again);
   if (notUtf8 !== null) return at('notUtf8', beginOfMark(again, notUtf8));
   const bytesBefore = (index: number): number => new TextEncoder().encode(text.slice(0, index)).length;
-  const scanned = scanJson(text);
+  const scanned = scanCanonical(text);
   if (scanned !== null) return { ...at(scanned.why, bytesBefore(scanned.index)), where: scanned.where };
   const due = new TextEncoder().encode(canonicalText(JSON.parse(text)));
   const notCanonical = firstDifference(bytes, due);

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { atMost } from '../units/index.ts';
 
 /**
  * What a hand can do. An action names the smallest honest act: nothing here is refused for being out of order.
@@ -156,7 +157,7 @@ export const recordFields = [
 ] as const;
 export type RecordField = (typeof recordFields)[number];
 
-const piece = v.pipe(v.string(), v.maxLength(42));
+const piece = v.pipe(v.string(), atMost(42));
 const within = (low: number, high: number) =>
   v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high));
 const holdBack = v.boolean();
@@ -248,7 +249,7 @@ export const actionSchema = v.variant('kind', [
   v.strictObject({
     kind: v.literal('record.write'),
     field: v.picklist(recordFields),
-    value: v.pipe(v.string(), v.maxLength(80)),
+    value: v.pipe(v.string(), atMost(80)),
   }),
   v.strictObject({ kind: v.literal('sign'), holdPoint: v.picklist(holdPointIds) }),
   v.strictObject({ kind: v.literal('withdraw'), holdPoint: v.picklist(holdPointIds) }),

@@ -1,5 +1,6 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
+import { atMost } from '../units/index.ts';
 import {
   entrySchema,
   parseScenario,
@@ -23,7 +24,7 @@ export const RECORD_DEPTH_MOST = 24;
 const hex = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
 const clock = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(864000));
 
-const line = v.pipe(v.string(), v.minLength(1), v.maxLength(120));
+const line = v.pipe(v.string(), v.minLength(1), atMost(120));
 
 /** Who performed a run, by their own word, and when: wall clock, ISO 8601 in UTC. */
 const performerSchema = v.strictObject({
@@ -53,7 +54,7 @@ const saidSchema = v.strictObject({
 export const recordSchema = v.strictObject({
   format: v.literal('stillmain-run'),
   version: v.picklist([1, 2]),
-  engine: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
+  engine: v.pipe(v.string(), v.minLength(1), atMost(80)),
   scenario: scenarioSchema,
   by: v.optional(performerSchema),
   sitting: v.optional(sittingSchema),

@@ -4,3 +4,4 @@ export type { Problem } from './problem.ts';
 export { problemOf } from './problem.ts';
 export { parseSet, setJsonSchema, type ExerciseSet } from './sets.ts';
 export { scenarioJsonSchema } from './jsonSchema.ts';
+export { scanJson } from './text/scanJson.ts';

@@ -1,12 +1,13 @@
 import * as v from 'valibot';
 import { faultPlantedSchema } from '../faults/index.ts';
 import { actionSchema, jobSchema } from '../rig/index.ts';
+import { atMost } from '../units/index.ts';
 import { holdPointSchema, limitsSchema, stages } from '../procedure/index.ts';
 
 /** Form of the document written today. Older ones are brought up to it as they are read. */
 export const SCENARIO_VERSION = 2;
 
-const text = (most: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(most));
+const text = (most: number) => v.pipe(v.string(), v.minLength(1), atMost(most));
 const points = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(100));
 
 export const headings = ['holdPoints', 'gasControl', 'technique', 'kit', 'abnormal'] as const;

@@ -1,6 +1,8 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
+import { atMost } from '../units/index.ts';
 import { problemOf, type Problem } from './problem.ts';
+import { readText } from './text/readText.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[a-z0-9][a-z0-9-]{2,60}$/));
 
@@ -9,8 +11,8 @@ export const setSchema = v.strictObject({
   format: v.literal('stillmain-set'),
   version: v.literal(1),
   id,
-  title: v.pipe(v.string(), v.minLength(1), v.maxLength(120)),
-  says: v.pipe(v.string(), v.minLength(1), v.maxLength(2000)),
+  title: v.pipe(v.string(), v.minLength(1), atMost(120)),
+  says: v.pipe(v.string(), v.minLength(1), atMost(2000)),
   /** In the order they stand, or as whoever sits it likes. */
   order: v.picklist(['asListed', 'any']),
   /** Names of the exercises. */
@@ -28,21 +30,14 @@ export type ExerciseSet = v.InferOutput<typeof setSchema>;
 
 export type ParsedSet = { readonly set: ExerciseSet } | { readonly problems: readonly Problem[] };
 
-/** Longest text of a set read, characters. */
-const SET_TEXT_MOST = 16384;
+/** Longest file of a set read, bytes. */
+const SET_BYTES_MOST = 16384;
 
 /** Reads a set of exercises. Whether the exercises exist is for whoever opens them to find out. */
-export function parseSet(text: string): ParsedSet {
-  if (text.length > SET_TEXT_MOST)
-    return { problems: [{ where: '', says: `The text is longer than ${SET_TEXT_MOST} characters.` }] };
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : 'unreadable';
-    return { problems: [{ where: '', says: `The text is not JSON: ${reason}.` }] };
-  }
-  const read = v.safeParse(setSchema, value);
+export function parseSet(input: string | Uint8Array): ParsedSet {
+  const text = readText(input, SET_BYTES_MOST);
+  if ('problem' in text) return { problems: [text.problem] };
+  const read = v.safeParse(setSchema, text.value);
   if (!read.success) return { problems: read.issues.map(problemOf) };
   const problems = crossed(read.output);
   return problems.length > 0 ? { problems } : { set: read.output };

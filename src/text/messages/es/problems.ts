@@ -67,8 +67,39 @@ const said: readonly (readonly [RegExp, string])[] = [
   ],
   [/^One of (.+) belongs here, not (.+)\.$/, 'Aquí va uno de $1, no $2.'],
   [/^(.+) belongs here, not (.+)\.$/, 'Aquí va $1, no $2.'],
-  [/^The text is longer than (.+) characters\.$/, 'El texto tiene más de $1 caracteres.'],
-  [/^The text is not JSON: (.+)\.$/, 'El texto no es JSON: $1.'],
+  [/^The text is longer than (.+) bytes\.$/, 'El texto pasa de $1 bytes.'],
+  [
+    /^Line (\d+), column (\d+): the text is not JSON from here on\.$/,
+    'Línea $1, columna $2: desde aquí el texto no es JSON.',
+  ],
+  [
+    /^Line (\d+), column (\d+): the document is nested deeper than (\d+) levels\.$/,
+    'Línea $1, columna $2: el documento está anidado a más de $3 niveles.',
+  ],
+  [
+    /^Line (\d+), column (\d+): half a character stands in the text\.$/,
+    'Línea $1, columna $2: en el texto hay medio carácter.',
+  ],
+  [
+    /^Line (\d+), column (\d+): no entry may be called (.+)\.$/,
+    'Línea $1, columna $2: ninguna entrada puede llamarse $3.',
+  ],
+  [
+    /^Line (\d+), column (\d+): the entry (.+) stands here twice\.$/,
+    'Línea $1, columna $2: la entrada $3 está aquí dos veces.',
+  ],
+  [
+    /^Line (\d+), column (\d+): the number (.+) is larger than can be kept\.$/,
+    'Línea $1, columna $2: el número $3 es mayor de lo que se puede guardar.',
+  ],
+  [
+    /^Line (\d+), column (\d+): the number (.+) is smaller than can be kept\.$/,
+    'Línea $1, columna $2: el número $3 es menor de lo que se puede guardar.',
+  ],
+  [
+    /^Line (\d+), column (\d+): minus zero would not read back as itself\.$/,
+    'Línea $1, columna $2: menos cero no se leería igual que se escribió.',
+  ],
   [
     /^Minus zero is not a number a rule can show\.$/,
     'Menos cero no es un número que una regla pueda mostrar.',
