@@ -1,10 +1,22 @@
 import { digestOfDecision, type Decision, type RunRow } from '../core/review/index.ts';
 
-/** Decisions that nothing has taken the place of, by the run they are about. */
-export function standingOf(decisions: readonly Decision[]): ReadonlyMap<string, Decision> {
+/** Decisions that nothing has taken the place of, by the run they are about: one for each assessor who decided on it. */
+export function standingOf(decisions: readonly Decision[]): ReadonlyMap<string, readonly Decision[]> {
   const replaced = new Set(decisions.flatMap(({ replaces }) => (replaces === null ? [] : [replaces])));
-  const standing = decisions.filter((decision) => !replaced.has(digestOfDecision(decision)));
-  return new Map(standing.map((decision) => [decision.run.digest, decision]));
+  const standing = new Map<string, Decision[]>();
+  for (const decision of decisions) {
+    if (replaced.has(digestOfDecision(decision))) continue;
+    const { digest } = decision.run;
+    standing.set(digest, [...(standing.get(digest) ?? []), decision]);
+  }
+  return standing;
+}
+
+/** What was decided about a run: the word of all who decided, or that they differ; null where nobody has. */
+export function wordOf(standing: readonly Decision[]): Decision['decision'] | 'divided' | null {
+  if (standing.length === 0) return null;
+  const [{ decision }] = standing;
+  return standing.every((one) => one.decision === decision) ? decision : 'divided';
 }
 
 /** Rows with others added; one that is there already gives way to the one that came. */

@@ -1,6 +1,6 @@
 import type { Decision, RunRow } from '../core/review/index.ts';
 import { openDesk, type Desk } from '../store/index.ts';
-import { joined, setOf, standingOf } from './listing.ts';
+import { joined, setOf, standingOf, wordOf } from './listing.ts';
 import type { Told } from './intake/orders.ts';
 import type { Work } from './intake/workers.ts';
 import { lineOf, type Line, type ReviewState } from './table/arrange.ts';
@@ -62,7 +62,7 @@ export class Shelf {
   );
 
   private reviewOf(digest: string): ReviewState {
-    return this.standing.get(digest)?.decision ?? (this.begun.has(digest) ? 'begun' : 'open');
+    return wordOf(this.standing.get(digest) ?? []) ?? (this.begun.has(digest) ? 'begun' : 'open');
   }
 
   /**

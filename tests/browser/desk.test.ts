@@ -1,12 +1,11 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drive, hasty } from '../../src/core/hands/index.ts';
 import { recordText, sealRecord } from '../../src/core/run/index.ts';
 import { english } from '../../src/text/index.ts';
 import { yardScenario } from '../session/yard.ts';
-import { choose, drop, handIn, listed, loadDemo, type HandedFile } from './deskHands.ts';
+import { choose, drop, handIn, listed, loadDemo, saved, savingFolder, type HandedFile } from './deskHands.ts';
 import { type App, openApp } from './harness.ts';
 
 /** Three files that are not as they were sealed: one action changed, one cut short, one never a run. */
@@ -22,23 +21,6 @@ function brokenFiles(): readonly HandedFile[] {
     { name: 'cut-short.run.json', text: recordText(record).slice(0, 20_000) },
     { name: 'shopping-list.json', text: '{"milk":2}' },
   ];
-}
-
-/** A folder the browser saves into, and what lies in it. */
-async function savingFolder(app: App): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), 'stillmain-saved-'));
-  const session = await app.page.createCDPSession();
-  await session.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: folder });
-  return folder;
-}
-
-async function saved(folder: string, ending: string): Promise<string> {
-  for (let tries = 0; tries < 100; tries += 1) {
-    const found = readdirSync(folder).find((name) => name.endsWith(ending));
-    if (found !== undefined) return readFileSync(join(folder, found), 'utf8');
-    await new Promise((resolve) => setTimeout(resolve, 100));
-  }
-  throw new Error(`nothing that ends in ${ending} was saved`);
 }
 
 describe('an assessor at the desk', () => {
@@ -195,7 +177,7 @@ describe('an assessor at the desk', () => {
     await app.fill('Assessor’s role', 'Yard assessor');
     await app.pressByKey('button', 'Decide and counter-sign');
     await app.seeText('Counter-signature fits: signed by this installation’s key');
-    await app.seeText('A decision stands about this run. It is never changed');
+    await app.seeText('Your decision about this run stands. It is never changed');
     await app.screenshot('desk-decided');
   });
 

@@ -1,3 +1,6 @@
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { App } from './harness.ts';
 
 /** A file handed to the desk. */
@@ -55,3 +58,21 @@ export const listed = (app: App): Promise<string[][]> =>
       [...row.children].map((cell) => (cell as HTMLElement).innerText),
     ),
   );
+
+/** A folder the browser saves into. */
+export async function savingFolder(app: App): Promise<string> {
+  const folder = mkdtempSync(join(tmpdir(), 'stillmain-saved-'));
+  const session = await app.page.createCDPSession();
+  await session.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: folder });
+  return folder;
+}
+
+/** What was saved under a name that ends so. */
+export async function saved(folder: string, ending: string): Promise<string> {
+  for (let tries = 0; tries < 100; tries += 1) {
+    const found = readdirSync(folder).find((name) => name.endsWith(ending));
+    if (found !== undefined) return readFileSync(join(folder, found), 'utf8');
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error(`nothing that ends in ${ending} was saved`);
+}

@@ -2,7 +2,7 @@ import { headings, type Heading } from '../../core/scenario/index.ts';
 import { decisionWords, type RunRow } from '../../core/review/index.ts';
 
 /** How far the review of a run has come. */
-export const reviewStates = ['open', 'begun', ...decisionWords] as const;
+export const reviewStates = ['open', 'begun', ...decisionWords, 'divided'] as const;
 export type ReviewState = (typeof reviewStates)[number];
 
 /** One run as the desk lists it. */

@@ -28,7 +28,8 @@ export const decision = {
   'condition.unanswered': 'seen, not rightly answered',
   'condition.unseen': 'not seen',
   'decision.replaces':
-    'A decision stands about this run. It is never changed: this will be a new record that refers to it.',
+    'Your decision about this run stands. It is never changed: this will be a new record that refers to it.',
+  'decision.beside': 'Another assessor has decided about this run. Yours will stand beside it.',
   'decision.why': 'Why the earlier decision no longer stands',
   'decision.carries':
     'The record carries {aside} findings set aside, {added} added and {notes} notes, and the machine’s judgement beside them.',

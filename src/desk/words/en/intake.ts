@@ -63,6 +63,7 @@ export const intake = {
   'review.demonstrated': 'demonstrated',
   'review.notYet': 'not yet demonstrated',
   'review.notAccepted': 'not accepted',
+  'review.divided': 'assessors differ',
   'sieve.title': 'What is shown of the table',
   'sieve.text': 'Search',
   'sieve.all': 'all',

@@ -58,6 +58,7 @@ export const keeping = {
   'report.units': 'First units',
   'report.us': 'US customary, SI beside',
   'report.si': 'SI, US customary beside',
+  'report.decision': 'Decision by',
   'report.hideMarks': 'Hide the marks',
   'report.print': 'Print, or save as PDF',
   'report.save': 'Save the report (HTML)',

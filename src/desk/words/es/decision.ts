@@ -29,7 +29,8 @@ export const decision: Readonly<Record<keyof typeof english, string>> = {
   'condition.unanswered': 'vista, mal atendida',
   'condition.unseen': 'no vista',
   'decision.replaces':
-    'Ya hay una decisión sobre esta ejecución. No se cambia nunca: esta será un registro nuevo que se refiere a ella.',
+    'Tu decisión sobre esta ejecución está en pie. No se cambia nunca: esta será un registro nuevo que se refiere a ella.',
+  'decision.beside': 'Otro evaluador ha decidido sobre esta ejecución. La tuya quedará junto a la suya.',
   'decision.why': 'Por qué ya no vale la decisión anterior',
   'decision.carries':
     'El registro lleva {aside} hallazgos sin efecto, {added} añadidos y {notes} notas, y al lado el juicio de la máquina.',

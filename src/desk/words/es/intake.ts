@@ -64,6 +64,7 @@ export const intake: Readonly<Record<keyof typeof english, string>> = {
   'review.demonstrated': 'demostrado',
   'review.notYet': 'todavía no demostrado',
   'review.notAccepted': 'no aceptada',
+  'review.divided': 'evaluadores en desacuerdo',
   'sieve.title': 'Qué se muestra de la tabla',
   'sieve.text': 'Buscar',
   'sieve.all': 'todo',

@@ -60,6 +60,7 @@ export const keeping: Readonly<Record<keyof typeof english, string>> = {
   'report.units': 'Unidades primeras',
   'report.us': 'De EE. UU., con SI al lado',
   'report.si': 'SI, con las de EE. UU. al lado',
+  'report.decision': 'Decisión de',
   'report.hideMarks': 'Ocultar las notas numéricas',
   'report.print': 'Imprimir, o guardar en PDF',
   'report.save': 'Guardar el informe (HTML)',
