@@ -68,7 +68,8 @@ export interface Found {
 
 /** What a fault costs an exercise in figures; `meaning` works it out. */
 export type Cost =
-  'firstChamber' | 'secondChamber' | 'ballPasses' | 'gasLost' | 'holeLel' | 'drift' | 'hiss' | 'asPlanted';
+  | 'firstChamber' | 'secondChamber' | 'bothChambers' | 'jointFlaw' | 'looseJoint' | 'plugPasses' | 'ballPasses'
+  | 'gasLost' | 'holeLel' | 'drift' | 'hiss' | 'asPlanted'; // prettier-ignore
 
 /** One thing that can be wrong: what it does to a job, how it shows, what it endangers, and what answers it. */
 export interface Fault {

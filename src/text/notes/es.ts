@@ -24,7 +24,7 @@ export const spanishNotes: NoteWords = {
   },
   handPasses: {
     says: 'Una mano descuidada aprueba con {score} puntos: {about}.',
-    suggests: 'Haga crítico el punto de espera que elude, o suba la nota de corte.',
+    suggests: 'Haga crítico el punto de control que elude, o suba la nota de corte.',
   },
   goodWorkCosts: {
     says: 'Una cuadrilla serena pierde {points} puntos por un trabajo que no podía hacer mejor: {about}, a las {clock}.',
@@ -39,7 +39,7 @@ export const spanishNotes: NoteWords = {
     suggests: 'Póngalo en la lista: lo que guarda puede dejar salir gas.',
   },
   holdPointHeavy: {
-    says: '{about} lleva {share} de todos los puntos de espera.',
+    says: '{about} lleva {share} de todos los puntos de control.',
     suggests: 'Una sola firma decide entonces el apartado. Reparta el peso.',
   },
   weightsAddUp: { says: 'Los pesos de los apartados suman {sum}.', suggests: 'Haga que sumen 100.' },
@@ -69,12 +69,12 @@ export const spanishNotes: NoteWords = {
   },
   faultUncaught: {
     says: '{about}: seguir a pesar de ella no cuesta nada.',
-    suggests: 'Dele más peso, o un punto de espera que pregunte por ella.',
+    suggests: 'Dele más peso, o un punto de control que pregunte por ella.',
   },
   fewNoticed: {
     says: 'De los deslices que importan se notan {share}; no, por ejemplo: {about}.',
     suggests:
-      'Dé más peso a su apartado o a su punto de espera, o haga que una comprobación pregunte por ello.',
+      'Dé más peso a su apartado o a su punto de control, o haga que una comprobación pregunte por ello.',
   },
   harmlessPunished: {
     says: '{punished} deslices inofensivos cuestan puntos, por ejemplo: {about}.',

@@ -13,7 +13,7 @@ export const excessFlowDevice = troubleFault({
   refer: ['stopFails'],
   worksLike: stopHiss((share) => share < 0.5),
   answers: task('openMeterStop'),
-  costs: 'asPlanted',
+  costs: 'gasLost',
   triggers: ['start'],
   shares: ['H4.hissed'],
 });

@@ -16,6 +16,6 @@ export const looseJoint = sizedFault({
   ),
   holdPoints: ['H2', 'H9'],
   refer: ['proofFails'],
-  costs: 'firstChamber',
+  costs: 'looseJoint',
   triggers: ['time', 'action', 'condition'],
 });

@@ -12,5 +12,5 @@ export const oRingNicked = sizedFault({
   worksLike: anyFelt(bubblesAt('valveJoint', 'spoolJoint', 'topJoint'), headMoved('fell')),
   holdPoints: ['H2', 'H9'],
   refer: ['proofFails'],
-  costs: 'firstChamber',
+  costs: 'jointFlaw',
 });

@@ -18,5 +18,5 @@ export const plugPassing: Fault = {
   rightReaction: anyOf(held('H2'), referred('proofFails')),
   refer: ['proofFails'],
   shares: ['H2.rise'],
-  costs: 'firstChamber',
+  costs: 'plugPasses',
 };

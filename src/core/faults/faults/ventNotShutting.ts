@@ -12,5 +12,5 @@ export const ventNotShutting = sizedFault({
   worksLike: headMoved('fell'),
   holdPoints: ['H2', 'H9'],
   refer: ['proofFails'],
-  costs: 'firstChamber',
+  costs: 'bothChambers',
 });
