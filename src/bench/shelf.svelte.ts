@@ -1,7 +1,5 @@
-import { parseScenario, type Scenario } from '../core/scenario/index.ts';
-import { openBench, type BenchStore, type KeptExercise } from '../store/index.ts';
-import { freeName } from './shelf/name.ts';
-import { momentNow } from './shelf/state.ts';
+import type { Scenario } from '../core/scenario/index.ts';
+import { freeName, keptFrom, openBench, type BenchStore, type KeptExercise } from '../store/index.ts';
 import { shippedNames } from './shelf/shipped.ts';
 
 /** The exercises of this browser, as the screens follow them. */
@@ -36,14 +34,7 @@ export class Shelf {
 
   /** Keeps a document under its own name. */
   async add(document: Scenario, notes = ''): Promise<KeptExercise> {
-    const exercise: KeptExercise = {
-      id: document.id,
-      document,
-      notes,
-      workable: 'scenario' in parseScenario(document),
-      proof: null,
-      changedAt: momentNow(),
-    };
+    const exercise = keptFrom(document, notes);
     await this.keep(exercise);
     return exercise;
   }

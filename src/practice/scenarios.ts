@@ -1,4 +1,5 @@
 import type { Scenario } from '../core/scenario/index.ts';
+import { openBench } from '../store/index.ts';
 
 /** What the start page knows of an exercise without fetching it. */
 export interface ExerciseCard {
@@ -47,18 +48,26 @@ export const shippedExercises: readonly ExerciseCard[] = Object.values(cards).so
 );
 
 /**
- * Fetches the shipped exercise of that name; undefined where there is none. One that does not parse is a fault of
- * ours and is thrown.
+ * Fetches the exercise of that name, a shipped one or one of this browser's own; undefined where there is none that can
+ * be worked. A shipped one that does not parse is a fault of ours and is thrown.
  */
 export async function fetchScenario(id: string): Promise<Scenario | undefined> {
   const fetchDocument = documents[`../../scenarios/${id}/scenario.json`];
-  if (fetchDocument === undefined) return undefined;
+  if (fetchDocument === undefined) return findOwn(id);
   const document = fetchDocument();
   // Named where it is fetched: else everything that floor offers is fetched with it.
   const { parseScenario } = await import('../core/scenario/index.ts');
   const parsed = parseScenario(await document);
   if ('problems' in parsed) throw new Error(`${id}: ${parsed.problems[0].where} ${parsed.problems[0].says}`);
   return parsed.scenario;
+}
+
+async function findOwn(id: string): Promise<Scenario | undefined> {
+  const own = await (await openBench()).find(id);
+  if (own === undefined) return undefined;
+  const { parseScenario } = await import('../core/scenario/index.ts');
+  const parsed = parseScenario(own.document);
+  return 'problems' in parsed ? undefined : parsed.scenario;
 }
 
 /** `1-1/4` as 1.25. */

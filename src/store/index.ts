@@ -5,7 +5,7 @@ export type { KeptRun, Sat, Store } from './types.ts';
 export { claimWriter, type Writer } from './writer.ts';
 export { MustBeKept, openDesk, openDeskMemory } from './desk/index.ts';
 export type { Desk, HandedIn, Kept, Note } from './desk/index.ts';
-export { openBench, openBenchMemory } from './bench/index.ts';
+export { freeName, keptFrom, openBench, openBenchMemory, takeInExercise } from './bench/index.ts';
 export type { BenchStore, KeptExercise, KeptProof } from './bench/index.ts';
 export { openInstallation, verifyDecision } from './signing/index.ts';
 export type { Installation, Signer } from './signing/index.ts';

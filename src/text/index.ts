@@ -11,4 +11,5 @@ export { english } from './messages/en/index.ts';
 export { capital, listed } from './sentence.ts';
 export * from './review/index.ts';
 export * from './notes/index.ts';
+export { faultWords, type FaultText } from './faults/words.ts';
 export * from './report/index.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readBench, sections, writeBench } from '../../src/bench/address.ts';
-import { freeName, nameFrom } from '../../src/bench/shelf/name.ts';
+import { nameFrom } from '../../src/bench/shelf/name.ts';
+import { freeName } from '../../src/store/index.ts';
 import { stateOf } from '../../src/bench/shelf/state.ts';
 import { fileOf, takeIn } from '../../src/bench/shelf/takeIn.ts';
 import { digestOfValue } from '../../src/core/run/index.ts';

@@ -7,13 +7,16 @@ describe('the address bar', () => {
       { page: 'home' },
       { page: 'model' },
       { page: 'parts' },
-      { page: 'watch', scenarioId: 'abandon-1in-tee-on-4in-main' },
+      { page: 'watch', scenarioId: 'abandon-1in-tee-on-4in-main', hand: null },
+      { page: 'watch', scenarioId: 'abandon-1in-tee-on-4in-main', hand: 'hasty' },
       { page: 'practice', scenarioId: 'abandon-1in-tee-on-4in-main', runId: null },
       { page: 'practice', scenarioId: 'abandon-1in-tee-on-4in-main', runId: 'a1b2' },
       { page: 'debrief', runId: 'a1b2', atS: null },
       { page: 'debrief', runId: 'a1b2', atS: 754 },
       { page: 'desk', path: [] },
       { page: 'desk', path: ['run', 'a1b2'] },
+      { page: 'bench', path: [] },
+      { page: 'bench', path: ['edit', 'own-one'] },
     ];
     for (const view of views) expect(readAddress(writeAddress(view))).toEqual(view);
   });
@@ -22,12 +25,11 @@ describe('the address bar', () => {
     expect(readAddress('')).toEqual({ page: 'home' });
     expect(readAddress('#/')).toEqual({ page: 'home' });
     for (const wrong of [
-      '#/bench',
       '#/model/card',
       '#/practice',
       '#/practice/a/b/c',
       '#/watch',
-      '#/watch/a/b',
+      '#/watch/a/b/c',
       '#/parts/of',
       '#/debrief/a/soon',
       '#/practice/<script>',

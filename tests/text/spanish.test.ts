@@ -40,6 +40,7 @@ const same = new Set([
   '5 min',
   '{piece}, {at}.',
   'SI',
+  'no',
   'English',
   'Español',
 ]);

@@ -41,3 +41,16 @@ export function another(
   for (let n = 2; taken.has(id); n += 1) id = `${plain}-${n}`;
   return stamped === null || stamped === undefined ? { id, kind } : { id, kind, stamped };
 }
+
+const goingByTee: readonly KitKind[] = [
+  'seatRing', 'socket', 'boreStopper', 'keeperPlug', 'cupGasket', 'splitCollar', 'closingPlug', 'closingPlug', 'serviceCap',
+]; // prettier-ignore
+
+/** The board with everything on it that a whole job needs in a tee's size: two closing plugs, one of all else. */
+export function withPiecesOf(kit: readonly KitEntry[], teeSize: TeeSize): readonly KitEntry[] {
+  return goingByTee.reduce<readonly KitEntry[]>((board, kind, i) => {
+    const wanted = goingByTee.slice(0, i + 1).filter((one) => one === kind).length;
+    const there = board.filter((one) => one.kind === kind && one.stamped === teeSize).length;
+    return there < wanted ? [...board, another(board, kind, teeSize)] : board;
+  }, kit);
+}

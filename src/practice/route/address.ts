@@ -3,7 +3,7 @@ export type Address =
   | { readonly page: 'home' }
   | { readonly page: 'model' }
   | { readonly page: 'parts' }
-  | { readonly page: 'watch'; readonly scenarioId: string }
+  | { readonly page: 'watch'; readonly scenarioId: string; readonly hand: string | null }
   | { readonly page: 'practice'; readonly scenarioId: string; readonly runId: string | null }
   | { readonly page: 'debrief'; readonly runId: string; readonly atS: number | null }
   /** Another workplace, which reads the rest of its address itself. */
@@ -23,7 +23,8 @@ export function readAddress(hash: string): Address {
   if (rest.length > 0 || first === undefined || !name.test(first)) return { page: 'lost' };
   if (page === 'practice' && (second === undefined || name.test(second)))
     return { page: 'practice', scenarioId: first, runId: second ?? null };
-  if (page === 'watch' && second === undefined) return { page: 'watch', scenarioId: first };
+  if (page === 'watch' && (second === undefined || name.test(second)))
+    return { page: 'watch', scenarioId: first, hand: second ?? null };
   if (page === 'debrief' && (second === undefined || /^\d{1,6}$/.test(second)))
     return { page: 'debrief', runId: first, atS: second === undefined ? null : Number(second) };
   return { page: 'lost' };
@@ -34,7 +35,8 @@ export function writeAddress(address: Exclude<Address, { page: 'lost' }>): strin
   if (address.page === 'home') return '#/';
   if (address.page === 'model') return '#/model';
   if (address.page === 'parts') return '#/parts';
-  if (address.page === 'watch') return `#/watch/${address.scenarioId}`;
+  if (address.page === 'watch')
+    return `#/watch/${address.scenarioId}${address.hand === null ? '' : `/${address.hand}`}`;
   if ('path' in address) return [`#/${address.page}`, ...address.path].join('/');
   if (address.page === 'practice')
     return `#/practice/${address.scenarioId}${address.runId === null ? '' : `/${address.runId}`}`;

@@ -1,11 +1,12 @@
-import { drive, steady } from '../../core/hands/index.ts';
+import { allHands, drive, steady } from '../../core/hands/index.ts';
 import { performAgain, type Performance } from '../../session/index.ts';
 import { fetchScenario } from '../scenarios.ts';
 
-/** A shipped exercise as the steady hand does it; null where there is none of that name. */
-export async function performSteadily(scenarioId: string): Promise<Performance | null> {
+/** An exercise as a scripted hand does it, by default the steady one; null where there is none of that name. */
+export async function performBy(scenarioId: string, hand: string | null): Promise<Performance | null> {
   const scenario = await fetchScenario(scenarioId);
-  if (scenario === undefined) return null;
-  const { entries, run } = drive(scenario, steady);
+  const does = hand === null ? steady : allHands[hand];
+  if (scenario === undefined || does === undefined) return null;
+  const { entries, run } = drive(scenario, does);
   return performAgain(scenario, entries, run.clockS);
 }

@@ -3,6 +3,7 @@ import { openBenchMemory } from './memory.ts';
 import type { BenchStore } from './types.ts';
 
 export { openBenchMemory } from './memory.ts';
+export { freeName, keptFrom, takeInExercise } from './takeIn.ts';
 export type { BenchStore, KeptExercise, KeptProof } from './types.ts';
 
 let opened: Promise<BenchStore> | null = null;

@@ -55,7 +55,7 @@ export const shelf: Readonly<Record<keyof typeof english, string>> = {
 
   'make.title': 'Empezar un ejercicio nuevo',
   'make.what':
-    'Un trabajo en buen estado con el tablero completo. Las fallas, los límites y los pesos vienen después.',
+    'Un trabajo en buen estado con el tablero completo. Las averías, los límites y los pesos vienen después.',
   'make.main': 'Principal, NPS',
   'make.tee': 'Te de servicio, NPS',
   'make.site': 'Lugar',

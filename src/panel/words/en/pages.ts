@@ -18,6 +18,7 @@ export const pages = {
   'home.desk': 'Review desk: look through runs, decide about them, and answer for it',
   'home.bench': 'Scenario bench: build an exercise, and prove it before class',
   'home.exercises': 'Exercises',
+  'home.group.own': 'Your own',
   'home.group.abandon': 'Abandon a service',
   'home.group.abandon.says':
     'A service that is done with is stopped off, cut away and its coupling closed. These jobs are sound.',
@@ -39,7 +40,7 @@ export const pages = {
   'home.runs': 'Runs in this browser',
   'home.noRuns':
     'None yet. A run is kept here from its first action, and survives a reload or a crash up to the last one.',
-  'home.open': 'Open a run file',
+  'home.open': 'Open a run or an exercise',
   'home.openFailed': 'That file could not be opened: {why}',
   'home.resume': 'Go on',
   'home.resumeNamed': 'Go on with the run begun {when}',

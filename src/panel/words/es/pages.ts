@@ -21,6 +21,7 @@ export const pages: Readonly<Record<keyof typeof english, string>> = {
   'home.desk': 'Mesa de revisión: examinar ejecuciones, decidir sobre ellas y responder de ello',
   'home.bench': 'Banco de ejercicios: construir un ejercicio y demostrarlo antes de clase',
   'home.exercises': 'Ejercicios',
+  'home.group.own': 'Propios',
   'home.group.abandon': 'Abandonar una acometida',
   'home.group.abandon.says':
     'Una acometida que ya no sirve se obtura, se corta y su manguito se cierra. Estos trabajos están en buen estado.',
@@ -41,7 +42,7 @@ export const pages: Readonly<Record<keyof typeof english, string>> = {
   'home.runs': 'Prácticas en este navegador',
   'home.noRuns':
     'Todavía ninguna. Una práctica se guarda aquí desde su primera acción y resiste una recarga o un fallo hasta la última.',
-  'home.open': 'Abrir un archivo de práctica',
+  'home.open': 'Abrir una práctica o un ejercicio',
   'home.openFailed': 'No se pudo abrir ese archivo: {why}',
   'home.resume': 'Seguir',
   'home.resumeNamed': 'Seguir con la práctica empezada el {when}',
