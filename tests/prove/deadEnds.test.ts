@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { agree, explore, levels, moves, type Explored } from '../../src/core/prove/index.ts';
+import { agree, explore, isPaper, levels, moves, type Explored } from '../../src/core/prove/index.ts';
+import { advance, attempt, begin, type RunState } from '../../src/core/run/index.ts';
+import { steadyRun } from '../judge/play.ts';
 import { exercise } from '../scenario/exercise.ts';
 
 /** A search of all that hands can do takes half a minute of a core; a crowded machine is given ten times that. */
@@ -53,6 +55,27 @@ describe('the abstraction of the rig', () => {
       states *= names.length;
     }
     expect(states).toBeLessThan(Number.MAX_SAFE_INTEGER);
+  });
+
+  it('leaves out what cannot touch containment: no paper, look or mark of a whole job moves a level', () => {
+    const noGas = { barrel: false, chamber: false, above: false, blowing: false };
+    const stands = (run: RunState): readonly number[] => levels.map((level) => level.of(run.rig, noGas));
+    let run = begin(exercise());
+    let papers = 0;
+    let moved = 0;
+    for (const { action, atS } of steadyRun().entries) {
+      run = advance(run, Math.max(atS, run.busyUntilS));
+      const before = stands(run);
+      const attempted = attempt(run, action);
+      if ('hindrance' in attempted) throw new Error(`The steady hand cannot do ${action.kind}.`);
+      run = attempted.run;
+      if (isPaper(action)) {
+        papers += 1;
+        expect(stands(run), action.kind).toEqual(before);
+      } else if (stands(run).some((at, i) => at !== before[i])) moved += 1;
+    }
+    expect(papers).toBeGreaterThan(80);
+    expect(moved).toBeGreaterThan(20);
   });
 
   it(

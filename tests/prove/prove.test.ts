@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { steady } from '../../src/core/hands/index.ts';
+import { notExplored } from '../../src/core/prove/abstract/index.ts';
+import { holdPointNotes } from '../../src/core/prove/fair.ts';
 import { prove, type Note } from '../../src/core/prove/index.ts';
+import { searchNotes } from '../../src/core/prove/searchNotes.ts';
+import { tryHand } from '../../src/core/prove/tryHands.ts';
+import type { Scenario } from '../../src/core/scenario/index.ts';
 import { psi } from '../../src/core/units/index.ts';
 import { exercise, type Mutable as ScenarioDraft } from '../judge/play.ts';
+import { shipped } from '../scenarios/shipped.ts';
 
 /** A few states and slips are enough here: search and slips have tests of their own. */
 const FEW_STATES = 200;
@@ -91,6 +98,22 @@ describe('a proof of an exercise', () => {
       ['oRingNicked', true],
     ]);
     for (const fault of proof.faults) expect(fault.caughtBy.length, fault.id).toBeGreaterThan(0);
+  });
+
+  it('says of a renewal how far dead ends were looked for, and asks for none of the hold points it has not', () => {
+    const renewal = shipped('renew-1in-tee-on-4in-main');
+    const search = { ...notExplored, closed: true, states: 3 };
+    expect(searchNotes(renewal, search).map((note) => [note.field, note.id, note.grave])).toEqual([
+      ['work', 'renewalUnsearched', false],
+    ]);
+    expect(searchNotes(exercise(), search)).toEqual([]);
+    const leftOut = (scenario: Scenario): readonly (string | null)[] =>
+      holdPointNotes(scenario, tryHand(scenario, steady))
+        .filter((note) => note.id === 'holdPointLeftOut')
+        .map((note) => note.about);
+    expect(leftOut(renewal)).toEqual([]);
+    const holdPoints = renewal.holdPoints.filter((hold) => hold.id !== 'R4');
+    expect(leftOut({ ...renewal, holdPoints })).toEqual(['R4']);
   });
 
   it('counts the slips that are noticed, on a sample spread over all there are', () => {

@@ -1,4 +1,5 @@
 import { referReasons, type ReferReason } from '../rig/index.ts';
+import { stageOfHoldPoint, stagesOf } from '../procedure/index.ts';
 import { headings, type Scenario } from '../scenario/index.ts';
 import type { Tried } from './tryHands.ts';
 import type { HandResult, Note, NoteId } from './types.ts';
@@ -99,7 +100,9 @@ export function weightNotes(scenario: Scenario, abnormal: number): readonly Note
 export function holdPointNotes(scenario: Scenario, { assessment }: Tried): readonly Note[] {
   if (assessment.ending !== 'complete') return [];
   const listed = new Set<string>(scenario.holdPoints.map((hold) => hold.id));
-  const critical = scenario.kind === 'drill' ? [] : CRITICAL.filter((id) => !listed.has(id));
+  const own = stagesOf(scenario.job);
+  const due = CRITICAL.filter((id) => own.includes(stageOfHoldPoint[id]));
+  const critical = scenario.kind === 'drill' ? [] : due.filter((id) => !listed.has(id));
   return [
     ...assessment.holdPoints
       .filter((hold) => hold.outcome === 'notReached')
@@ -108,8 +111,10 @@ export function holdPointNotes(scenario: Scenario, { assessment }: Tried): reado
   ];
 }
 
-/** Hold points of every abandonment whose failure lets gas blow (holdpoints of the base job marked critical). */
-const CRITICAL = ['H1', 'H2', 'H4', 'H6', 'H7', 'H9', 'H11', 'H12'] as const;
+/** Hold points whose failure lets gas blow; of them a renewal has R1 to R6 in place of H11. */
+const CRITICAL = [
+  'H1', 'H2', 'H4', 'H6', 'H7', 'H9', 'H11', 'R1', 'R2', 'R3', 'R4', 'R5', 'R6', 'H12',
+] as const; // prettier-ignore
 
 /** A time limit leaves an unhurried crew a fifth to spare. */
 const SPARE_SHARE = 1.2;

@@ -5,6 +5,7 @@ import { noticingOf, withNoticing } from './noticing.ts';
 import { faultNotes, meetFaults } from './meetFaults.ts';
 import { explore, notExplored } from './abstract/index.ts';
 import { finishableNotes, goodWorkNotes, holdPointNotes, limitNotes, weightNotes } from './fair.ts';
+import { searchNotes } from './searchNotes.ts';
 import { resultOf, tryHand, type Tried } from './tryHands.ts';
 import type { GoOn, HandResult, Note, Proof } from './types.ts';
 
@@ -45,7 +46,7 @@ export function prove(
   const faults = goOn('faults', 0) ? meetFaults(scenario) : [];
   const notes: readonly Note[] = [
     ...finishableNotes(scenario, steady),
-    ...(finishable ? searchNotes(explored) : []),
+    ...(finishable ? searchNotes(scenario, explored) : []),
     ...goodWorkNotes(steady),
     ...holdPointNotes(scenario, steady),
     ...weightNotes(scenario, conditionsMet(steady.run).length),
@@ -57,11 +58,4 @@ export function prove(
   return finishable && mostDeviations > 0
     ? withNoticing(proof, noticingOf(scenario, goOn, mostDeviations))
     : proof;
-}
-
-function searchNotes({ closed, states, witnessFailures, traps }: Proof['explored']): readonly Note[] {
-  if (!closed) return [{ field: 'job', id: 'searchOpen', grave: true, numbers: { states }, about: null }];
-  if (witnessFailures === 0) return [];
-  const about = traps[0]?.join(', ') ?? null;
-  return [{ field: 'job', id: 'deadEnd', grave: true, numbers: { witnessFailures }, about }];
 }

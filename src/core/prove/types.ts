@@ -19,6 +19,7 @@ export const noteIds = [
   'failsSteady',
   'deadEnd',
   'searchOpen',
+  'renewalUnsearched',
   'handPasses',
   'goodWorkCosts',
   'holdPointNotReached',

@@ -22,6 +22,10 @@ export const englishNotes: NoteWords = {
     says: 'The search was stopped after {states} states and proves nothing yet.',
     suggests: 'Let it run to its end.',
   },
+  renewalUnsearched: {
+    says: 'Dead ends are looked for among the pieces of an abandonment, up to the drawn tee and its closing plug.',
+    suggests: 'What is renewed after that only the hands show: watch one of them to the end.',
+  },
   handPasses: {
     says: 'A careless hand passes with {score} points: {about}.',
     suggests: 'Make the hold point it slips past critical, or raise the cut score.',

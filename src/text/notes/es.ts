@@ -22,6 +22,10 @@ export const spanishNotes: NoteWords = {
     says: 'La búsqueda se detuvo tras {states} estados y aún no demuestra nada.',
     suggests: 'Déjela llegar a su fin.',
   },
+  renewalUnsearched: {
+    says: 'Los callejones sin salida se buscan entre las piezas de un abandono, hasta la te sacada y su tapón de cierre.',
+    suggests: 'Lo que se renueva después solo lo muestran las manos: mire una de ellas hasta el final.',
+  },
   handPasses: {
     says: 'Una mano descuidada aprueba con {score} puntos: {about}.',
     suggests: 'Haga crítico el punto de control que elude, o suba la nota de corte.',
