@@ -18,10 +18,22 @@ const spoilt: readonly (readonly [string, (draft: Loose) => void])[] = [
   ['an unknown entry', (d) => (d.brif = '')],
   ['a missing entry', (d) => delete d.seed],
   ['a piece of no known kind', (d) => ((d.job.kit as unknown as { kind: string }[])[0].kind = 'hammer')],
+  [
+    'a list in the place of a set that may be empty',
+    (d) => ((d.job.kit as unknown as { defects: unknown }[])[0].defects = []),
+  ],
+  ['a text one character too long, each of them written in two halves', (d) => (d.title = '🜂'.repeat(121))],
   ['an id with a blank', (d) => (d.id = 'two words')],
 ];
 
 describe('the published schema of an exercise', () => {
+  it('counts a character as one, however it is written, as the reader does', () => {
+    const draft = exercise() as unknown as Loose;
+    draft.title = '🜂'.repeat(120);
+    expect(valid(draft)).toBe(true);
+    expect('scenario' in parseScenario(draft)).toBe(true);
+  });
+
   it('names its draft', () => {
     expect(scenarioJsonSchema()).toHaveProperty('$schema', 'https://json-schema.org/draft/2020-12/schema');
   });

@@ -58,7 +58,7 @@ function spoilOnce({ whole, key }: Place, all: readonly Place[], chance: Chance)
       if (typeof was === 'number') set[key] = was * chance.pick([-1, 2, 10, 1e6, 1 / 3]) + 0;
       else if (typeof was === 'string') set[key] = chance.pick([`${was} `, was.toUpperCase(), was.slice(1)]);
       else if (Array.isArray(was)) set[key] = [...(was as unknown[]), ...(was as unknown[])];
-      else set[key] = [was];
+      else set[key] = chance.pick([[], [was]]);
     },
   ];
   chance.pick(ways)();
