@@ -12,4 +12,5 @@ export { capital, listed } from './sentence.ts';
 export * from './review/index.ts';
 export * from './notes/index.ts';
 export { faultWords, type FaultText } from './faults/words.ts';
+export { faultSpeech, sayMeaning } from './faults/meaning/say.ts';
 export * from './report/index.ts';
