@@ -92,7 +92,7 @@ describe('an instructor at the bench', () => {
     await app.page.keyboard.press('Tab');
     await app.seeText('Saved');
     await app.press('link', 'Back to the shelf');
-    await app.press('button', 'Save Abandon a 1-1/4-inch service tee on a live 2-inch main as a file');
+    await app.press('button', 'Save file: Abandon a 1-1/4-inch service tee on a live 2-inch main');
     file = await saved(folder, '.json');
     expect(file).not.toContain('Mind the third ring.');
     expect(await saved(folder, '.notes.md')).toBe('Mind the third ring.');

@@ -98,12 +98,8 @@ describe('the weight of the page', () => {
     await app.find('heading', 'Replay');
     await app.page.waitForNetworkIdle();
     const picture = scripts.filter((script) => script.text.includes('WebGLRenderer'));
-    const languages = scripts.filter((script) => script.text.includes('tapón de retención'));
     const exercises = scripts.filter(
-      (script) => script.text.includes('stillmain-scenario') && script.text.includes('workOrder:{'),
-    );
-    const practice = (await fetchedScripts(app)).filter(
-      (script) => ![...languages, ...exercises].includes(script),
+      (script) => /^scenario-/.test(fileOf(script)) && script.text.includes('workOrder:{'),
     );
     const html = readFileSync(join(appFolder, 'index.html'), 'utf8');
     const [desk, bench] = [workplace('desk'), workplace('bench')];
@@ -111,8 +107,19 @@ describe('the weight of the page', () => {
       scripts.filter((script) => html.includes(fileOf(script))),
       [desk, bench],
     );
+    const languages = scripts.filter(
+      (script) => without.has(script) && script.text.includes('tapón de retención'),
+    );
     const alone = (place: Script): readonly Script[] =>
-      [...fetchedFrom([place])].filter((script) => !without.has(script) && !exercises.includes(script));
+      [
+        ...fetchedFrom(
+          [place],
+          [desk, bench].filter((other) => other !== place),
+        ),
+      ].filter((script) => !without.has(script) && !exercises.includes(script));
+    const practice = (await fetchedScripts(app)).filter(
+      (script) => ![...languages, ...exercises].includes(script),
+    );
     const heaviest = Math.max(...exercises.map((script) => script.sizeKiB));
     console.log(
       `picture: ${sumKiB(picture).toFixed(1)} KiB, a practice from start to debrief in English: ${sumKiB(practice).toFixed(1)} KiB, ` +

@@ -84,7 +84,7 @@ export const edit = {
   'kit.mend': 'Make {piece} sound',
   'kit.plant': 'Plant a fault on {piece}',
   'kit.plantHere': 'Plant a fault …',
-  'kit.remove': 'Take {piece} away',
+  'kit.remove': 'Take away {piece}',
   'kit.removeShort': 'Take away',
   'kit.add': 'Add a piece',
   'kit.kind': 'Kind of piece',
@@ -122,7 +122,7 @@ export const edit = {
   'faults.anyPiece': 'the first piece that fits',
   'faults.severity': 'How bad',
   'faults.severityExact': 'How bad, as a figure ({unit})',
-  'faults.usual': 'Usual',
+  'faults.usual': 'Usual severity',
   'faults.usualNamed': 'Usual severity of {fault}',
   'faults.onlyOne': 'It has no degrees.',
   'faults.when': 'When it strikes',
@@ -143,7 +143,7 @@ export const edit = {
   'faults.moment.headAtMain': 'the test head is at the main’s pressure',
   'faults.moment.teeFree': 'the tee comes free',
   'faults.moment.couplingClosed': 'the coupling is closed',
-  'faults.remove': 'Take it out',
+  'faults.remove': 'Take out',
   'faults.removeNamed': 'Take out {fault}',
 
   // acts that can set a fault off

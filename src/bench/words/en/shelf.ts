@@ -26,7 +26,7 @@ export const shelf = {
   'shelf.practise': 'Practise',
   'shelf.practiseNamed': 'Practise {title}',
   'shelf.save': 'Save file',
-  'shelf.saveNamed': 'Save {title} as a file',
+  'shelf.saveNamed': 'Save file: {title}',
   'shelf.copy': 'Copy',
   'shelf.copyNamed': 'Copy {title}',
   'shelf.remove': 'Delete',

@@ -124,7 +124,7 @@ export const edit: Readonly<Record<keyof typeof english, string>> = {
   'faults.anyPiece': 'la primera pieza que sirva',
   'faults.severity': 'Gravedad',
   'faults.severityExact': 'Gravedad, en cifra ({unit})',
-  'faults.usual': 'La usual',
+  'faults.usual': 'Gravedad usual',
   'faults.usualNamed': 'Gravedad usual de {fault}',
   'faults.onlyOne': 'No tiene grados.',
   'faults.when': 'Cuándo ocurre',
@@ -145,7 +145,7 @@ export const edit: Readonly<Record<keyof typeof english, string>> = {
   'faults.moment.headAtMain': 'el cabezal de prueba está a la presión de la principal',
   'faults.moment.teeFree': 'la te queda libre',
   'faults.moment.couplingClosed': 'el manguito queda cerrado',
-  'faults.remove': 'Sacarla',
+  'faults.remove': 'Sacar',
   'faults.removeNamed': 'Sacar {fault}',
 
   // actos que pueden poner en marcha una avería

@@ -29,7 +29,7 @@ export const shelf: Readonly<Record<keyof typeof english, string>> = {
   'shelf.practise': 'Practicar',
   'shelf.practiseNamed': 'Practicar {title}',
   'shelf.save': 'Guardar archivo',
-  'shelf.saveNamed': 'Guardar {title} en un archivo',
+  'shelf.saveNamed': 'Guardar archivo: {title}',
   'shelf.copy': 'Copiar',
   'shelf.copyNamed': 'Copiar {title}',
   'shelf.remove': 'Borrar',

@@ -19,7 +19,7 @@ export const pages: Readonly<Record<keyof typeof english, string>> = {
     'Stillmain es un patio de prácticas para la cuadrilla que quita una te de servicio roscada de una tubería principal de acero con gas, sin dejar que sople. Tienes el equipo, las piezas, los manómetros y dos pares de manos. El gas se comporta como gas. Nada te impide hacer las cosas en mal orden, y cada punto de control pregunta si de verdad sabes lo que vas a firmar.',
   'home.model': 'Cómo se modela el gas, junto a números publicados, y dónde termina eso',
   'home.desk': 'Mesa de revisión: examinar ejecuciones, decidir sobre ellas y responder de ello',
-  'home.bench': 'Banco de ejercicios: construir un ejercicio y demostrarlo antes de clase',
+  'home.bench': 'Banco de ejercicios: construir ejercicios y demostrarlos',
   'home.exercises': 'Ejercicios',
   'home.group.own': 'Propios',
   'home.group.abandon': 'Abandonar una acometida',
