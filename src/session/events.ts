@@ -5,13 +5,15 @@ const time = v.pipe(v.number(), v.finite(), v.minValue(0));
 
 /**
  * What a sitting writes down, in order: the hand did something, time was let pass on purpose, the trainee went back to
- * an earlier moment, asked the coach, or handed the run in as it stood. Times in simulated seconds. Together they give the whole sitting again.
+ * an earlier moment, asked the coach, took up or left off holding back with a second wrench, or handed the run in as it
+ * stood. Times in simulated seconds. Together they give the whole sitting again.
  */
 export const sittingEventSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('acted'), atS: time, action: actionSchema }),
   v.strictObject({ kind: v.literal('waited'), untilS: time }),
   v.strictObject({ kind: v.literal('rewound'), toS: time }),
   v.strictObject({ kind: v.literal('asked'), atS: time }),
+  v.strictObject({ kind: v.literal('heldBack'), atS: time, on: v.boolean() }),
   v.strictObject({ kind: v.literal('handedIn'), atS: time }),
 ]);
 export type SittingEvent = v.InferOutput<typeof sittingEventSchema>;

@@ -39,6 +39,8 @@ export interface SittingView {
   readonly refusal: Refusal | null;
   /** How often the coach was asked; going back does not make it unasked. */
   readonly asked: number;
+  /** A second wrench holds back whatever is turned. */
+  readonly holdsBack: boolean;
   /** Something asked for is still being written or done. */
   readonly busy: boolean;
   /** Why the last event could not be kept, or null. */
@@ -65,6 +67,8 @@ export interface Sitting {
   rewind(toS: number): Promise<void>;
   /** Asks the coach for what is due: counted and written down. Nobody answers under assessment. */
   ask(): Promise<void>;
+  /** Holds back with a second wrench from now on, or no longer. Shown at once, and kept. */
+  holdBack(on: boolean): Promise<void>;
   /** Ends the sitting with the run as it stands. */
   handIn(): Promise<void>;
 }
@@ -105,6 +109,7 @@ export function openSitting(
   let pace: Pace = 1;
   let refusal: Refusal | null = null;
   let asked = 0;
+  let holdsBack = false;
   let handedIn = false;
   let trouble: string | null = null;
   let queue: Promise<void> = Promise.resolve();
@@ -173,6 +178,7 @@ export function openSitting(
       const hindrance = perform(event.action);
       if (hindrance !== null) throw new UnreadableSitting(index, hindrance);
     } else if (event.kind === 'asked') asked += 1;
+    else if (event.kind === 'heldBack') holdsBack = event.on;
     else if (event.kind === 'handedIn') {
       pass(event.atS, never);
       handedIn = true;
@@ -234,6 +240,7 @@ export function openSitting(
         abandoned,
         refusal,
         asked,
+        holdsBack,
         busy: waiting > 0,
         trouble,
       };
@@ -300,6 +307,10 @@ export function openSitting(
         await journal.append({ kind: 'asked', atS: run.clockS });
         asked += 1;
       }),
+    holdBack(on) {
+      holdsBack = on;
+      return enqueue(() => journal.append({ kind: 'heldBack', atS: run.clockS, on }));
+    },
     handIn: () =>
       enqueue(async () => {
         settleHands();

@@ -56,6 +56,18 @@ describe('a sitting', () => {
     expect(sitting.view().run.clockS).toBeGreaterThanOrEqual(sitting.view().run.busyUntilS);
   });
 
+  it('keeps whether a second wrench holds back, whatever is done meanwhile', async () => {
+    const { sitting, journal } = begun();
+    expect(sitting.view().holdsBack).toBe(false);
+    void sitting.holdBack(true);
+    expect(sitting.view().holdsBack, 'at once').toBe(true);
+    await sitting.act(readOrder);
+    expect(openSitting(scenario, parseEvents(journal.events), journal).view().holdsBack).toBe(true);
+    await sitting.rewind(0);
+    await sitting.holdBack(false);
+    expect(openSitting(scenario, parseEvents(journal.events), journal).view().holdsBack).toBe(false);
+  });
+
   it('stands exactly where it stood when it is opened again from what was kept', async () => {
     const { sitting, journal } = begun();
     await sitting.act(readOrder);
