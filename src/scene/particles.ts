@@ -9,9 +9,13 @@ const MOST_BUBBLES_PER_S = 24;
 /** Flow from which leak-detection fluid shows a bubble: 1e-4 std cm³/s (ASTM E515). */
 export const BUBBLES_FROM_MOL_PER_S = 4.4615e-9;
 
+/** What the air of an open pipe trembles by is no stream: from a thousandth of a gram in a quarter of an hour (assumed). */
+const SEEN_FROM_KG_PER_S = 1e-9;
+
 /** Particles a second for a flow: none for none, more for more, never more than the eye can tell apart. */
 export function particlesPerS(kgPerS: number): number {
-  const share = Math.sqrt(Math.max(0, kgPerS) / HALF_KG_PER_S);
+  if (kgPerS < SEEN_FROM_KG_PER_S) return 0;
+  const share = Math.sqrt(kgPerS / HALF_KG_PER_S);
   return (MOST_PER_S * share) / (1 + share);
 }
 
@@ -57,8 +61,8 @@ function pointAlong(path: readonly Vec3[], s: number): Vec3 {
 }
 
 /**
- * The dots to be seen at a moment of the picture's own time. Stateless: the n-th particle of a link set out at n
- * divided by its rate, so a link without flow has none and looking twice shows the same.
+ * The dots to be seen at a moment of the picture's own time. Stateless: the n-th particle of a link, counted from one,
+ * set out at n divided by its rate, so a link without flow has none and looking twice shows the same.
  */
 export function dotsAt(flows: readonly FlowView[], fluid: readonly FluidView[], atS: number): Dot[] {
   const dots: Dot[] = [];
@@ -68,7 +72,7 @@ export function dotsAt(flows: readonly FlowView[], fluid: readonly FluidView[], 
     const speed = seenSpeedMPerS(flow.kgPerS);
     const length = lengthOf(flow.path);
     const last = Math.floor(atS * rate);
-    const first = Math.max(0, Math.ceil((atS - length / speed) * rate));
+    const first = Math.max(1, Math.ceil((atS - length / speed) * rate));
     for (let n = last; n >= first; n--) {
       const p = pointAlong(flow.path, (atS - n / rate) * speed);
       const kind = scatter(n + 0.5) * 0.5 + 0.5 < flow.gasFraction ? 'gas' : 'air';
@@ -81,7 +85,7 @@ export function dotsAt(flows: readonly FlowView[], fluid: readonly FluidView[], 
     if (rate <= 0) continue;
     const lives = 1.6;
     const last = Math.floor(atS * rate);
-    const first = Math.max(0, Math.ceil((atS - lives) * rate));
+    const first = Math.max(1, Math.ceil((atS - lives) * rate));
     for (let n = last; n >= first; n--) {
       const age = (atS - n / rate) / lives;
       const a = Math.PI * (0.5 + scatter(n) * 0.5) + Math.PI / 2;

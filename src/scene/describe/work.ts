@@ -156,6 +156,9 @@ function chainAt(stand: Stand, chain: number, side: -1 | 0 | 1): WorkView | null
   };
 }
 
+/** When a piece has come off the top, what stands is looked at, with a little room above it, m. */
+const ABOVE_VIEW_M = 0.09;
+
 function pieceAt(rig: RigState, stand: Stand, kind: KitKind | undefined): WorkView | null {
   const { geometry: g } = stand;
   const onStack = stand.standing.find((s) => s.kind === kind);
@@ -165,9 +168,9 @@ function pieceAt(rig: RigState, stand: Stand, kind: KitKind | undefined): WorkVi
   }
   switch (kind) {
     case 'seatRing':
-      return close([0, 0, g.bossZM], 0.22);
+      return close([0, 0, g.bossZM - 0.03], 0.22);
     case 'saddle':
-      return close([0, 0, (stand.seatZM ?? g.bossZM) + 0.02], 0.3);
+      return close([0, 0, stand.seatZM === null ? g.bossZM - 0.05 : stand.seatZM + 0.02], 0.3);
     case 'chain':
     case 'cradleBlock':
       return chainAt(stand, 0, 0);
@@ -177,7 +180,7 @@ function pieceAt(rig: RigState, stand: Stand, kind: KitKind | undefined): WorkVi
     case 'serviceCap':
       return atCut(rig, stand);
     default:
-      return stand.topZM === null ? null : close(leaned(stand, 0, 0, stand.topZM), 0.3);
+      return stand.topZM === null ? null : close(leaned(stand, 0, 0, stand.topZM - ABOVE_VIEW_M), 0.3);
   }
 }
 
