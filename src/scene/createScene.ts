@@ -4,22 +4,25 @@ import { Turntable } from './draw/camera.ts';
 import { Chains } from './draw/chains.ts';
 import { Details } from './draw/details.ts';
 import { Dots } from './draw/dots.ts';
-import { framesOf } from './draw/frames.ts';
+import { fenceAfter } from './draw/fence.ts';
 import { GasBodies } from './draw/gas.ts';
 import { listen, targetOf } from './draw/gestures.ts';
 import { Ground } from './draw/ground.ts';
 import { handlesIn, type Handle } from './draw/handles.ts';
 import { Items } from './draw/items.ts';
 import { linear, Materials } from './draw/materials.ts';
+import { paceOf } from './draw/pace.ts';
 import { pickAt, type Picked } from './draw/picker.ts';
 import { listenersOf } from './draw/listeners.ts';
 import type { Intent } from './intents.ts';
 import type { Theme } from './palette.ts';
+import { shareCorners } from './shape/geometry.ts';
 import type { Vec3 } from './shape/solid.ts';
 import { dotsAt } from './particles.ts';
+import { visibleIn } from './visible.ts';
 import { viewpoint, type ViewName, type Viewpoint } from './views.ts';
 
-/** `plain` draws without edge lines and at one pixel a pixel; `auto` decides by how long a frame takes. */
+/** `plain` draws without edge lines and at most one pixel a pixel; `auto` decides by how long a frame takes. */
 export type Tier = 'auto' | 'full' | 'plain';
 
 export interface SceneOptions {
@@ -29,8 +32,8 @@ export interface SceneOptions {
   readonly reducedMotion?: boolean;
 }
 
-/** A new picture was asked for; drawn, with the eye still on its way; drawn, and at rest; drawn, for gas alone. */
-export type Stir = 'asked' | 'moving' | 'drawn' | 'gas';
+/** A new picture was asked for; drawn, with the eye still on its way; drawn, and at rest; drawn, no part having moved. */
+export type Stir = 'asked' | 'moving' | 'drawn' | 'same';
 
 export interface SceneStats {
   readonly tier: 'full' | 'plain';
@@ -83,6 +86,10 @@ export interface RigScene {
 const DARK = new Color(0x050608);
 /** Frames slower than this on the first try make the picture plain, ms. */
 const PLAIN_ABOVE_MS = 24;
+/** Frames timed before the tier is settled. */
+const MEASURES = 4;
+/** The eye goes no farther at a time than in this, s. */
+const LONGEST_STEP_S = 0.25;
 const HATCH_PIXELS = 7;
 const HATCH_BASE_M = 0.0005;
 
@@ -110,6 +117,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   let as: Viewpoint['as'] = 'section';
   let taken = false;
   let framed = '';
+  let visible = '';
   let view: SceneView | null = null;
   let viewName: ViewName = 'followTheWork';
   let sectionRad = 0;
@@ -140,11 +148,9 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   const isCut = () => cut && as === 'section';
 
   const settle = () => {
-    const { shared } = materials;
     const lamp = as === 'sightCap';
-    shared.on.value = isCut() ? 1 : 0;
-    shared.rims.value = tier === 'full' ? 1 : 0;
-    shared.lamp.value = lamp ? 1 : 0;
+    materials.draw({ cut: isCut(), lamp, full: tier === 'full' });
+    shareCorners(scene, tier === 'plain');
     gas.root.visible = isCut();
     ground.root.visible = !lamp;
     scene.background = lamp ? DARK : linear(materials.palette.paper);
@@ -152,18 +158,24 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     invalidate();
   };
 
-  const fit = () => {
-    renderer.setPixelRatio(tier === 'full' ? Math.min(2, Math.max(1.5, devicePixelRatio)) : 1);
+  let laid = '';
+  /** Gives the canvas as many pixels as it is drawn with. It comes out empty: only before a frame. */
+  const lay = (share: number) => {
+    const ratio = share * (tier === 'full' ? Math.min(2, Math.max(1.5, devicePixelRatio)) : 1);
+    const key = [ratio, size.width, size.height].join();
+    if (key === laid) return;
+    laid = key;
+    renderer.setPixelRatio(ratio);
     renderer.setSize(size.width, size.height, false);
-    settle();
   };
 
   const isFlowing = (): boolean =>
     view !== null && (view.flows.length > 0 || view.fluid.some((f) => f.gasMolPerS > 0));
 
-  const draw = (nowMs: number) => {
+  const draw = (nowMs: number, share: number) => {
+    lay(share);
     const nowS = nowMs / 1000;
-    const passedS = Math.min(0.1, Math.max(0, nowS - lastS));
+    const passedS = Math.min(LONGEST_STEP_S, Math.max(0, nowS - lastS));
     lastS = nowS;
     const moving = turntable.advance(passedS);
     const flowing = isFlowing();
@@ -180,36 +192,46 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     const before = performance.now();
     renderer.render(scene, turntable.camera);
     frames++;
-    if (wanted === 'auto' && measured < 2 && view !== null) measure(before);
+    if (wanted === 'auto' && measured < MEASURES && view !== null) measure(before);
     else lastFrameMs = performance.now() - before;
-    const stir = moving ? 'moving' : anew ? 'drawn' : 'gas';
+    const stir = moving ? 'moving' : anew ? 'drawn' : 'same';
     anew = moving;
     frameListeners.tell(stir);
-    if (moving || (flowing && !still)) askForFrame();
+    if (moving || (flowing && !still)) pace.ask();
   };
 
-  const asked = framesOf((nowMs) => draw(nowMs));
+  const pace = paceOf({
+    draw,
+    mark: () => fenceAfter(renderer.getContext() as WebGL2RenderingContext),
+    isDear: () => tier === 'plain',
+  });
+  const pressed = ['pointerdown', 'pointerup', 'keydown', 'keyup'] as const;
+  for (const press of pressed) window.addEventListener(press, pace.pressed, { capture: true, passive: true });
 
-  /** The first frame compiles; the second is timed to its end. */
+  /**
+   * The first frame of a tier compiles; the second is timed to its end. A fast plain frame earns a try of the full
+   * tier, which stays only if it is fast as well: a quick processor may draw the one and not the other.
+   */
   const measure = (before: number) => {
     renderer.getContext().readPixels(0, 0, 1, 1, 0x1908, 0x1401, new Uint8Array(4));
     lastFrameMs = performance.now() - before;
     measured++;
-    if (measured === 1) invalidate();
-    else if (lastFrameMs < PLAIN_ABOVE_MS) {
-      tier = 'full';
-      fit();
+    if (measured % 2 === 1) {
+      invalidate();
+      return;
     }
+    const isFast = lastFrameMs < PLAIN_ABOVE_MS;
+    if (!isFast) measured = MEASURES;
+    const next = isFast ? 'full' : 'plain';
+    if (next === tier) return;
+    tier = next;
+    settle();
   };
 
   function invalidate(): void {
     if (!anew) frameListeners.tell('asked');
     anew = true;
-    askForFrame();
-  }
-
-  function askForFrame(): void {
-    asked.ask(tier === 'plain');
+    pace.ask();
   }
 
   const place = (clientX: number, clientY: number): Picked | null => {
@@ -264,22 +286,26 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
   const lose = () => lostListeners.tell(true);
   const regain = () => {
     lostListeners.tell(false);
-    fit();
+    settle();
   };
   canvas.addEventListener('webglcontextlost', lose);
   canvas.addEventListener('webglcontextrestored', regain);
-  fit();
+  settle();
   return {
     sync: (next) => {
       const first = view === null;
+      const seen = visibleIn(next);
       view = next;
+      goTo(!first);
+      if (seen === visible) return;
+      visible = seen;
       items.sync(next.items);
       chains.sync(next.chains);
       details.sync(next.details);
       ground.sync(next.hole, next.cables);
       gas.sync(next.gas);
+      shareCorners(scene, tier === 'plain');
       items.setHidden('sightCap.window', as === 'sightCap');
-      goTo(!first);
       invalidate();
     },
     setView: (name) => {
@@ -304,7 +330,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       wanted = next;
       measured = 0;
       tier = next === 'full' ? 'full' : 'plain';
-      fit();
+      settle();
     },
     setTheme: (theme) => {
       materials.setTheme(theme);
@@ -345,7 +371,7 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
     resize: (width, height, covered = 0) => {
       size = { width: Math.max(1, width), height: Math.max(1, height), covered };
       turntable.resize(size.width, size.height, covered);
-      fit();
+      settle();
       goTo(false);
     },
     stats: () => ({
@@ -357,7 +383,8 @@ export function createScene(canvas: HTMLCanvasElement, options: SceneOptions = {
       dots: shownDots,
     }),
     dispose: () => {
-      asked.stop();
+      pace.stop();
+      for (const press of pressed) window.removeEventListener(press, pace.pressed, { capture: true });
       canvas.removeEventListener('webglcontextlost', lose);
       canvas.removeEventListener('webglcontextrestored', regain);
       stopListening();

@@ -4,36 +4,47 @@ import { finishes, palettes, type Look, type Palette, type Rgb, type Theme } fro
 import { dotFragment, dotVertex, gasFragment, gasVertex, partFragment, partVertex } from './shader.ts';
 
 export const linear = ([r, g, b]: Rgb): Color => new Color().setRGB(r, g, b, 'srgb');
+const onScreen = ([r, g, b]: Rgb): Color => new Color().setRGB(r, g, b, 'srgb-linear');
 
 const patterns: Readonly<Record<Look['pattern'], number>> = { plain: 0, lines: 1, cross: 2, dots: 3 };
 
-/** Values all parts share: one section plane, one hatch spacing, one quality. */
+/** Values all parts share: one section plane, one hatch spacing. */
 export interface SharedUniforms {
   /** Points with a negative distance to it are cut away. */
   readonly plane: { value: Vector4 };
-  readonly on: { value: number };
   readonly spacingM: { value: number };
-  readonly rims: { value: number };
   readonly pixelsPerM: { value: number };
-  /** 1 while one looks down the bore: no light but a lamp at the eye. */
-  readonly lamp: { value: number };
+}
+
+/** What all parts are drawn for; each combination is a shader of its own, with nothing in it that is not needed. */
+export interface Manner {
+  /** Cut open by the section plane. */
+  readonly cut: boolean;
+  /** Looking down the bore: no light but a lamp at the eye. */
+  readonly lamp: boolean;
+  /** With drawn edges, and light answered by the stuff. */
+  readonly full: boolean;
+}
+
+interface Made {
+  readonly material: ShaderMaterial;
+  readonly stuff: Stuff;
+  readonly cut: boolean;
+  readonly chosen: boolean;
 }
 
 /** One material for each stuff, direction of hatching, and whether it is cut or chosen; made when first asked for. */
 export class Materials {
   readonly shared: SharedUniforms = {
     plane: { value: new Vector4(-1, 0, 0, 0) },
-    on: { value: 1 },
     spacingM: { value: 0.004 },
-    rims: { value: 1 },
     pixelsPerM: { value: 1000 },
-    lamp: { value: 0 },
   };
   readonly gas: ShaderMaterial;
   readonly dots: ShaderMaterial;
-  readonly #made = new Map<string, { material: ShaderMaterial; stuff: Stuff; chosen: boolean }>();
-  readonly #never = { value: 0 };
+  readonly #made = new Map<string, Made>();
   #theme: Theme;
+  #manner: Manner = { cut: true, lamp: false, full: false };
 
   constructor(theme: Theme) {
     this.#theme = theme;
@@ -67,12 +78,8 @@ export class Materials {
       fragmentShader: partFragment,
       uniforms: {
         uPlane: this.shared.plane,
-        uCut: cut ? this.shared.on : this.#never,
         uSpacing: this.shared.spacingM,
-        uRims: this.shared.rims,
-        uLamp: this.shared.lamp,
         uSlant: { value: slant },
-        uPattern: { value: 0 },
         uSkin: { value: new Color() },
         uFace: { value: new Color() },
         uHatch: { value: new Color() },
@@ -83,16 +90,23 @@ export class Materials {
         uGrain: { value: finishes[stuff].grainM },
         uMottle: { value: finishes[stuff].mottle },
       },
-      side: cut ? DoubleSide : FrontSide,
     });
-    this.#made.set(key, { material, stuff, chosen });
-    this.#colour(material, stuff, chosen);
+    const made = { material, stuff, cut, chosen };
+    this.#made.set(key, made);
+    this.#dress(made);
     return material;
   }
 
   setTheme(theme: Theme): void {
     this.#theme = theme;
-    for (const { material, stuff, chosen } of this.#made.values()) this.#colour(material, stuff, chosen);
+    for (const made of this.#made.values()) this.#dress(made);
+  }
+
+  draw(manner: Manner): void {
+    const { cut, lamp, full } = this.#manner;
+    if (cut === manner.cut && lamp === manner.lamp && full === manner.full) return;
+    this.#manner = manner;
+    for (const made of this.#made.values()) this.#dress(made);
   }
 
   dispose(): void {
@@ -101,15 +115,28 @@ export class Materials {
     this.dots.dispose();
   }
 
-  #colour(material: ShaderMaterial, stuff: Stuff, chosen: boolean): void {
+  /** The shaders met before are kept by the renderer: going back to a manner compiles nothing. */
+  #dress({ material, stuff, cut, chosen }: Made): void {
+    const { cut: opened, lamp, full } = this.#manner;
     const { stuffs, line, chosen: glow } = this.palette;
     const { skin, face, hatch, pattern } = stuffs[stuff];
+    const isCut = cut && opened;
+    const shining = chosen ? glow : ([0, 0, 0] as const);
+    // In the plain tier a cut face is never lit, so its colours need no way from light to screen.
+    const flat = lamp || full ? linear : onScreen;
     const u = material.uniforms;
     u.uSkin.value.copy(linear(skin));
-    u.uFace.value.copy(linear(face));
-    u.uHatch.value.copy(linear(hatch));
-    u.uLine.value.copy(linear(line));
-    u.uPattern.value = patterns[pattern];
-    u.uGlow.value.copy(linear(chosen ? glow : [0, 0, 0]));
+    u.uGlow.value.copy(linear(shining));
+    u.uLine.value.copy(flat(line));
+    u.uHatch.value.copy(flat(hatch));
+    u.uFace.value.copy(flat(face)).add(flat(shining).multiplyScalar(0.35));
+    material.defines = {
+      ...(isCut ? { CUT: 1, PATTERN: patterns[pattern] } : {}),
+      ...(lamp ? { LAMP: 1 } : {}),
+      ...(full && !lamp ? { FULL: 1 } : {}),
+    };
+    // What is whole is closed: its far side is never seen.
+    material.side = isCut ? DoubleSide : FrontSide;
+    material.needsUpdate = true;
   }
 }

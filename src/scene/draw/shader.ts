@@ -1,129 +1,73 @@
-import { lightFunctions } from './light.ts';
+import { cutFunctions } from './cut.ts';
+import { fullLight, lampLight, plainLight } from './light.ts';
 
 /**
  * One shader for all solid parts. A part is closed, so a back face seen past the cutting plane is the inside of its
  * material: it is painted flat, with hatching laid in the plane itself. Front faces are lit softly, with the drawn
  * edges of the body and the rim of the cut as lines.
+ *
+ * What a part does not need is left out when the shader is compiled: a processor that stands in for a graphics card
+ * works both sides of every branch, for every pixel. CUT, LAMP and FULL are defined or not; PATTERN is a number.
+ * Without LAMP and FULL light is worked out at the corners alone, and all colours are the screen's own from there on.
  */
 export const partVertex = /* glsl */ `
-attribute vec3 rim;
-varying vec3 vRim;
 varying vec3 vWorld;
-varying vec3 vNormal3;
+#if defined(LAMP) || defined(FULL)
+  varying vec3 vNormal3;
+#else
+  ${plainLight}
+#endif
+#ifdef FULL
+  attribute vec3 rim;
+  varying vec3 vRim;
+#endif
 void main() {
   mat4 toWorld = modelMatrix;
   #ifdef USE_INSTANCING
     toWorld = modelMatrix * instanceMatrix;
   #endif
   vec4 world = toWorld * vec4(position, 1.0);
+  vec3 outward = mat3(toWorld) * normal;
   vWorld = world.xyz;
-  vNormal3 = mat3(toWorld) * normal;
-  vRim = rim;
+  #if defined(LAMP) || defined(FULL)
+    vNormal3 = outward;
+  #else
+    vSkin = lit(normalize(outward), normalize(cameraPosition - world.xyz));
+  #endif
+  #ifdef FULL
+    vRim = rim;
+  #endif
   gl_Position = projectionMatrix * viewMatrix * world;
 }
 `;
 
 export const partFragment = /* glsl */ `
-${lightFunctions}
-uniform vec4 uPlane;
-uniform float uCut;
-uniform vec3 uSkin;
-uniform vec3 uFace;
-uniform vec3 uHatch;
-uniform vec3 uLine;
-uniform vec3 uGlow;
-uniform float uPattern;
-uniform float uSlant;
-uniform float uSpacing;
-uniform float uRims;
-uniform float uLamp;
-uniform float uMetal;
-uniform float uRough;
-uniform float uGrain;
-uniform float uMottle;
-varying vec3 vRim;
 varying vec3 vWorld;
-varying vec3 vNormal3;
-
-float stroke(float at, float spacing, float weight) {
-  float c = at / spacing;
-  float aa = fwidth(c);
-  float d = abs(fract(c) - 0.5);
-  return 1.0 - smoothstep(weight - aa, weight + aa, d);
-}
-
-/** One where the skin meets the section plane, within a pixel or so: the drawn outline of the cut. */
-float nearPlane(float depth) {
-  return 1.0 - smoothstep(0.7, 1.7, depth / max(fwidth(depth), 1e-7));
-}
-
-vec3 hatched() {
-  vec3 ray = vWorld - cameraPosition;
-  float t = -(dot(uPlane.xyz, cameraPosition) + uPlane.w) / dot(uPlane.xyz, ray);
-  vec3 p = cameraPosition + ray * t;
-  float u = dot(p, vec3(-uPlane.y, uPlane.x, 0.0));
-  float v = p.z;
-  float ink = 0.0;
-  if (uPattern > 2.5) {
-    vec2 cell = vec2(u + v, v - u) / (uSpacing * 1.7);
-    vec2 off = fract(cell) - 0.5;
-    float aa = fwidth(cell.x);
-    ink = 1.0 - smoothstep(0.11 - aa, 0.11 + aa, length(off));
-  } else if (uPattern > 0.5) {
-    ink = stroke(u * uSlant + v, uSpacing * 1.4142, 0.1);
-    if (uPattern > 1.5) ink = max(ink, stroke(v - u * uSlant, uSpacing * 1.4142, 0.1));
-  }
-  return mix(uFace, uHatch, ink);
-}
+#ifdef CUT
+  ${cutFunctions}
+#endif
+#ifdef LAMP
+  ${lampLight}
+#elif defined(FULL)
+  ${fullLight}
+#else
+  varying vec3 vSkin;
+  vec3 skinColour() { return vSkin; }
+#endif
 
 void main() {
-  float depth = dot(uPlane.xyz, vWorld) + uPlane.w;
-  if (uCut > 0.5 && depth < 0.0) discard;
-  vec3 colour;
-  if (uCut > 0.5 && !gl_FrontFacing) {
-    colour = hatched() + uGlow * 0.35;
+  #ifdef CUT
+    float depth = dot(uPlane.xyz, vWorld) + uPlane.w;
+    if (depth < 0.0) discard;
+    vec3 colour = gl_FrontFacing ? skinColour() : hatched();
     colour = mix(colour, uLine, 0.85 * nearPlane(depth));
-  } else {
-    vec3 n = normalize(vNormal3) * (gl_FrontFacing ? 1.0 : -1.0);
-    vec3 toEye = normalize(cameraPosition - vWorld);
-    if (uLamp > 0.5) {
-      float far = distance(cameraPosition, vWorld);
-      float fall = 1.35 / (1.0 + 14.0 * far * far);
-      float lit = pow(max(dot(n, toEye), 0.0), 0.8);
-      colour = uSkin * (0.03 + 1.15 * lit * fall);
-      colour += vec3(1.0, 0.96, 0.86) * 0.3 * pow(max(dot(n, toEye), 0.0), 24.0) * fall;
-      gl_FragColor = vec4(colour, 1.0);
-      #include <colorspace_fragment>
-      return;
-    }
-    float facing = max(dot(n, toEye), 0.0);
-    if (uRims > 0.5) {
-      vec3 skin = uSkin;
-      if (uGrain > 0.0) {
-        skin *= 1.0 + uMottle * (grain(vWorld, uGrain) + 0.5 * grain(vWorld, uGrain * 0.37));
-      }
-      colour = lit(skin, n, toEye, uMetal, uRough);
-    } else {
-      float sky = 0.62 + 0.2 * n.z;
-      float key = max(dot(n, KEY), 0.0);
-      colour = uSkin * (sky + 0.3 * key + 0.08 * facing);
-    }
-    colour += uGlow * (0.25 + 0.35 * (1.0 - facing));
-    if (uRims > 0.5) {
-      vec3 w = fwidth(vRim);
-      vec3 e = vRim / max(w, vec3(1e-6));
-      float nearest = min(e.x, min(e.y, e.z));
-      float edge = 1.0 - smoothstep(0.5, 1.3, nearest);
-      colour = mix(colour, uLine, 0.55 * edge);
-      float silhouette = 1.0 - smoothstep(0.06, 0.2, facing);
-      colour = mix(colour, uLine, 0.35 * silhouette);
-    }
-    if (uCut > 0.5) {
-      colour = mix(colour, uLine, 0.85 * nearPlane(depth));
-    }
-  }
+  #else
+    vec3 colour = skinColour();
+  #endif
   gl_FragColor = vec4(colour, 1.0);
-  #include <colorspace_fragment>
+  #if defined(LAMP) || defined(FULL)
+    #include <colorspace_fragment>
+  #endif
 }
 `;
 

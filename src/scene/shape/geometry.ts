@@ -1,4 +1,4 @@
-import { BufferAttribute, BufferGeometry } from 'three';
+import { BufferAttribute, BufferGeometry, Mesh, type Object3D } from 'three';
 import type { Solid } from './solid.ts';
 
 /** Edges whose faces meet at more than this are drawn as lines and not smoothed over. */
@@ -69,8 +69,32 @@ export function toGeometry({ points, corners }: Solid): BufferGeometry {
   geometry.setAttribute('position', new BufferAttribute(position, 3));
   geometry.setAttribute('normal', new BufferAttribute(normal, 3));
   geometry.setAttribute('rim', new BufferAttribute(rim, 3));
+  geometry.userData.shared = sharedCorners(corners, normal);
   geometry.computeBoundingSphere();
   return geometry;
+}
+
+/** For each corner the first one with the same place and normal: where no edges are drawn, it does for all of them. */
+function sharedCorners(corners: ArrayLike<number>, normal: Float32Array): BufferAttribute {
+  const firsts = new Map<string, number>();
+  const index = new Uint32Array(corners.length);
+  for (let i = 0; i < corners.length; i++) {
+    const key = `${corners[i]},${normal[i * 3]},${normal[i * 3 + 1]},${normal[i * 3 + 2]}`;
+    const first = firsts.get(key) ?? i;
+    firsts.set(key, first);
+    index[i] = first;
+  }
+  return new BufferAttribute(index, 1);
+}
+
+/** Edges need every triangle's own corners; without them corners are shared, and worked out once. */
+export function shareCorners(root: Object3D, shared: boolean): void {
+  root.traverse((object) => {
+    if (!(object instanceof Mesh)) return;
+    const geometry = object.geometry as BufferGeometry;
+    const { shared: index } = geometry.userData as { shared?: BufferAttribute };
+    if (index) geometry.setIndex(shared ? index : null);
+  });
 }
 
 function push<K>(map: Map<K, number[]>, key: K, value: number): void {
