@@ -1,5 +1,6 @@
 /** The cutaway: describes a rig's state as places and turns, draws it, and says what a hand on the picture asks for. */
-export { createScene, type RigScene, type SceneOptions, type SceneStats, type Tier } from './createScene.ts';
+export { createScene } from './createScene.ts';
+export type { RigScene, SceneOptions, SceneStats, Tier } from './rigScene.ts';
 export type { Handle } from './draw/handles.ts';
 export { describe } from './describe.ts';
 export { nothingShown } from './describe/view.ts';
