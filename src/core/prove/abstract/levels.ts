@@ -46,6 +46,14 @@ function threadLevel(turnsBack: number): string {
   return turnsBack <= BITE_TURNS ? 'bitten' : 'loose';
 }
 
+/** Drawn up by a wrench past where the rod leaves it. */
+export const isPulled = (engagedTurns: number, job: RigState['job']): boolean =>
+  engagedTurns > handTightTurns(job);
+
+/** A closing plug that is in as far as bars a main. */
+export const isTight = (engagedTurns: number, job: RigState['job']): boolean =>
+  engagedTurns > handTightTurns(job) + 1;
+
 export const levels: readonly Level[] = [
   level('top plug', ['tight', 'bitten', 'loose', 'rod', 'out'], ({ plug }) =>
     plug.at === 'tee' ? threadLevel(plug.turnsBack) : plug.at,
@@ -100,11 +108,11 @@ export const levels: readonly Level[] = [
   }),
   level('keeper', ['board', 'rod', 'run in', 'pulled'], ({ keeper, job }) => {
     if (keeper.at !== 'tee') return keeper.at;
-    return keeper.engagedTurns > handTightTurns(job) ? 'pulled' : 'run in';
+    return isPulled(keeper.engagedTurns, job) ? 'pulled' : 'run in';
   }),
   level('closing plug', ['board', 'rod', 'run in', 'tight'], ({ closing, job }) => {
     if (closing.at !== 'coupling') return closing.at;
-    return closing.engagedTurns > handTightTurns(job) + 1 ? 'tight' : 'run in';
+    return isTight(closing.engagedTurns, job) ? 'tight' : 'run in';
   }),
   level('gas', ['none', 'chamber', 'above', 'both'], (_, { chamber, above }) =>
     chamber ? (above ? 'both' : 'chamber') : above ? 'above' : 'none',

@@ -1,5 +1,5 @@
 import { ballObstructed, hasValve, topPiece, type RigState } from '../../rig/index.ts';
-import { holds } from './levels.ts';
+import { holds, isPulled, isTight } from './levels.ts';
 import type { Stood } from './gas.ts';
 
 /** What making safe would do here: nothing more, or the first of these moves that a hand can do. */
@@ -30,12 +30,12 @@ function barred(rig: RigState): boolean {
   if (rig.tee.at !== 'coupling') return closed(rig);
   if (teeComing(rig)) return false;
   const plugIn = rig.plug.at === 'tee' && rig.plug.turnsBack < SNUG_TURNS;
-  const keeperIn = rig.keeper.at === 'tee' && rig.keeper.engagedTurns > CLOSES_TURNS;
+  const keeperIn = rig.keeper.at === 'tee' && isPulled(rig.keeper.engagedTurns, rig.job);
   return (plugIn || keeperIn) && (branchShut(rig) || stopped(rig));
 }
 
-function closed({ closing }: RigState): boolean {
-  return closing.at === 'coupling' && closing.engagedTurns > CLOSES_TURNS;
+function closed({ closing, job }: RigState): boolean {
+  return closing.at === 'coupling' && isTight(closing.engagedTurns, job);
 }
 
 /**
@@ -50,8 +50,7 @@ function branchShut({ branch }: RigState): boolean {
   return branch.cut === 'whole' || (branch.cut === 'pilot' && branch.pilotPlugged);
 }
 
-/** From so many engaged turns a plug is past hand-tight in any of the sizes; back by less than this it is snug. */
-const CLOSES_TURNS = 5;
+/** Turned back by less than this a thread is snug. */
 const SNUG_TURNS = 0.01;
 const BITE_TURNS = 0.13;
 
