@@ -4,7 +4,6 @@ import { exerciseIn } from './tell.ts';
 /** What an exercise says of itself. */
 export interface ExerciseWords {
   readonly title: string;
-  readonly brief: string;
   readonly operator: string;
   readonly address: string;
   /** The work order, line by line. */
@@ -17,10 +16,10 @@ export interface ExerciseWords {
  */
 export function exerciseWords(scenario: Scenario): ExerciseWords {
   const { operator, address, says } = scenario.workOrder;
-  return exerciseIn(scenario.id, { title: scenario.title, brief: scenario.brief, operator, address, says });
+  return exerciseIn({ title: scenario.title, operator, address, says });
 }
 
 /** The title of an exercise of which no more is at hand. */
-export function exerciseTitle(id: string, title: string): string {
-  return exerciseIn(id, { title, brief: '', operator: '', address: '', says: [] }).title;
+export function exerciseTitle(title: string): string {
+  return exerciseIn({ title, operator: '', address: '', says: [] }).title;
 }

@@ -7,11 +7,11 @@ export type WordKey = keyof typeof english;
 /** The screens in one language. */
 interface ScreenWords {
   readonly labels: Readonly<Record<WordKey, string>>;
-  readonly exercise: (id: string, written: ExerciseWords) => ExerciseWords;
+  readonly exercise: (written: ExerciseWords) => ExerciseWords;
 }
 
 /** Exercises are written in English, so that English has no words of its own for them. */
-const inEnglish: ScreenWords = { labels: english, exercise: (_id, written) => written };
+const inEnglish: ScreenWords = { labels: english, exercise: (written) => written };
 const shelf = new Map<Language, ScreenWords>([['en', inEnglish]]);
 
 /** Fetches the screens' words in a language, once. Rejects when the part it lies in cannot be loaded. */
@@ -32,4 +32,4 @@ export function tell(key: WordKey, parameters: Readonly<Record<string, string | 
 }
 
 /** What an exercise says of itself, in the language of the moment. */
-export const exerciseIn = (id: string, written: ExerciseWords): ExerciseWords => now().exercise(id, written);
+export const exerciseIn = (written: ExerciseWords): ExerciseWords => now().exercise(written);
