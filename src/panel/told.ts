@@ -11,8 +11,13 @@ export function toldOf(facts: readonly Fact[]): readonly Fact[] {
   });
 }
 
-/** Out of sight, without a sound or a pull: a crew does not know of it until it looks. */
-const unseen: ReadonlySet<Fact['fact']> = new Set(['stopper.slipped', 'gas.flammable']);
+/** Out of sight, without a sound or a pull of its own: a crew does not know of it until it looks. */
+const unseen: ReadonlySet<Fact['fact']> = new Set([
+  'gas.flammable',
+  'stopper.dropped',
+  'stopper.pushed',
+  'stopper.slipped',
+]);
 
 /** What a crew would have noticed of the facts. */
 export function noticed(facts: readonly Fact[]): readonly Fact[] {

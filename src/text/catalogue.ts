@@ -56,6 +56,31 @@ export interface FeltWords {
   readonly loads: Readonly<Record<string, string>>;
 }
 
+/** Facts of which the sentence in practice tells more than a crew could know: figures of the model, and what it judged. */
+export type SensedKind =
+  | 'blow.began'
+  | 'blow.ended'
+  | 'branch.cut'
+  | 'chain.released'
+  | 'chain.tapped'
+  | 'gas.alarm'
+  | 'gas.ignited'
+  | 'gaugeRing.tried'
+  | 'listened'
+  | 'piece.rejected'
+  | 'piece.removed'
+  | 'plug.free'
+  | 'pumped'
+  | 'relief.lifted'
+  | 'relief.shut'
+  | 'rod.still'
+  | 'rod.thrown'
+  | 'saddle.lifted'
+  | 'stopper.drawn'
+  | 'stopper.torn'
+  | 'tee.free'
+  | 'testSet.pumped';
+
 /** A task or place as a thing to do and as a thing done. */
 export interface DoneAndDue {
   readonly button: string;
@@ -113,6 +138,8 @@ export interface Catalogue {
     };
   };
   readonly facts: { readonly [K in FactKind]: (fact: FactOf<K>, speech: Speech) => string };
+  /** The same facts as a crew has them: seen, felt, heard. */
+  readonly sensed: { readonly [K in SensedKind]: (fact: FactOf<K>, speech: Speech) => string };
   readonly stages: Readonly<Record<StageId, StageWords>>;
   /** What to stop means, at each stage. */
   readonly safeStates: Readonly<Record<SafeStateId, string>>;

@@ -151,3 +151,7 @@ export function turnsOf(turns: number): string {
 /** Pressure behind a fresh cut from which gas is said to blow, and to seep, Pa gauge. */
 export const BLOWS_FROM_PA = 3000;
 export const SEEPS_FROM_PA = 50;
+/** From this pressure a hand notices that a piece is pushed as it comes away, Pa gauge (assumed). */
+export const PUSHES_FROM_PA = 700;
+/** From this thrust a plug or tee let go in the open flies up, N (assumed; its own weight is some 10 N). */
+export const THROWS_FROM_N = 50;

@@ -1,7 +1,7 @@
 import type { Action, Fact, Hindrance, HoldPointId, Job, KitEntry } from '../core/rig/index.ts';
 import type { StageId } from '../core/procedure/index.ts';
 import type { Finding } from '../core/judge/index.ts';
-import type { HoldPointWords, Speech, StageWords } from './catalogue.ts';
+import type { HoldPointWords, SensedKind, Speech, StageWords } from './catalogue.ts';
 import { capital } from './sentence.ts';
 import { unitsOf, type UnitSystem } from './units.ts';
 import { words } from './words.ts';
@@ -24,6 +24,8 @@ export interface Voice {
   readonly button: (action: Action) => string;
   readonly done: (action: Action) => string;
   readonly fact: (fact: Fact) => string;
+  /** The same as a crew has it: what it saw, felt, heard and read, and nothing of what was true beside it. */
+  readonly sensed: (fact: Fact) => string;
   readonly hindrance: (hindrance: Hindrance) => string;
   readonly stage: (id: StageId) => StageWords;
   readonly holdPoint: (id: HoldPointId) => HoldPointWords;
@@ -45,6 +47,7 @@ export function voiceOf(job: Job, system: UnitSystem = 'us'): Voice {
     button: (action) => wordAction(action, 'button', speech),
     done: (action) => wordAction(action, 'done', speech),
     fact: (fact) => wordFact(fact, speech),
+    sensed: (fact) => wordSensed(fact, speech),
     hindrance: (hindrance) => words().hindrances[hindrance],
     stage: (id) => words().stages[id],
     holdPoint: (id) => words().holdPoints[id],
@@ -94,6 +97,13 @@ function wordAction(action: Action, form: 'button' | 'done', speech: Speech): st
 
 function wordFact(fact: Fact, speech: Speech): string {
   const word = words().facts[fact.fact] as (fact: Fact, speech: Speech) => string;
+  return word(fact, speech);
+}
+
+function wordSensed(fact: Fact, speech: Speech): string {
+  const { sensed } = words();
+  if (!Object.hasOwn(sensed, fact.fact)) return wordFact(fact, speech);
+  const word = sensed[fact.fact as SensedKind] as (fact: Fact, speech: Speech) => string;
   return word(fact, speech);
 }
 

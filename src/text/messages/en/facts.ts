@@ -9,6 +9,7 @@ import {
   duration,
   finePercent,
   percent,
+  PUSHES_FROM_PA,
   SEEPS_FROM_PA,
   turnsOf,
 } from '../../units.ts';
@@ -62,7 +63,7 @@ export const facts: Catalogue['facts'] = {
   'piece.placed': (f, s) =>
     `${capital(s.thePiece(f.piece))} is ${f.fits ? 'in its place' : 'on, but does not sit well'}.`,
   'piece.removed': (f, s) =>
-    f.pressureGaugePa > 700
+    f.pressureGaugePa > PUSHES_FROM_PA
       ? `${capital(s.thePiece(f.piece))} came off with ${s.units.pressure(f.pressureGaugePa)} behind it, pushing with ${s.units.force(f.thrustN)}.`
       : `${capital(s.thePiece(f.piece))} is off.`,
   'joint.turned': (f, s) =>
@@ -178,7 +179,7 @@ const loads: Readonly<Record<string, string>> = {
 };
 
 /** Where gas can blow into the hole, by the opening it comes from. */
-const sources: Readonly<Record<string, string>> = {
+export const sources: Readonly<Record<string, string>> = {
   open: 'open top of the rig',
   serviceEnd: 'cut end of the service',
   lineOpen: 'main end of the new line',
@@ -201,13 +202,13 @@ const sources: Readonly<Record<string, string>> = {
   'joint:top': 'joint of the piece on top',
 };
 
-const cut: Readonly<Record<string, string>> = {
+export const cut: Readonly<Record<string, string>> = {
   pilot: 'The pilot hole is open.',
   plugPilot: 'The pilot hole is plugged.',
   through: 'The branch is cut through.',
 };
 
-function nameOf(names: Readonly<Record<string, string>>, id: string): string {
+export function nameOf(names: Readonly<Record<string, string>>, id: string): string {
   return Object.hasOwn(names, id) ? names[id] : id;
 }
 
@@ -252,6 +253,6 @@ function alarm(f: FactOf<'gas.alarm'>): string {
 }
 
 /** What came to light beside it, as sentences of their own. */
-function alsoFound(found: readonly TroubleKind[] | undefined): string {
+export function alsoFound(found: readonly TroubleKind[] | undefined): string {
   return (found ?? []).map((what) => ` ${capital(troubles[what])}.`).join('');
 }

@@ -21,6 +21,7 @@ import {
   siteTasks,
 } from './places.ts';
 import { plain } from './plain.ts';
+import { sensed } from './sensed.ts';
 import { endings, headings, holdPoints, outcomes, safeStates, stages, verdicts } from './work.ts';
 
 /** All that is said in English. */
@@ -52,6 +53,7 @@ export const english = {
   recordFields,
   referReasons,
   safeStates,
+  sensed,
   siteTasks,
   stages,
   the,

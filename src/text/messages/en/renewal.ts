@@ -1,5 +1,5 @@
 import type { Catalogue, Speech } from '../../catalogue.ts';
-import { degrees, percent, turnsOf } from '../../units.ts';
+import { degrees, percent, PUSHES_FROM_PA, turnsOf } from '../../units.ts';
 import { clockwise, withHold } from './turning.ts';
 
 /*
@@ -71,7 +71,7 @@ export const factsBy = (
   'newPlug.turned': (f, s) =>
     `The new top plug is ${turnsOf(f.engagedTurns)} in and feels ${grip(f.torqueNm, s)}${f.crossed ? '; it skips and binds' : ''}.`,
   'stopper.drawn': (f, s) =>
-    f.differenceGaugePa > 700
+    f.differenceGaugePa > PUSHES_FROM_PA
       ? `The stopper left its bore with ${s.units.pressure(f.differenceGaugePa)} across it: ${s.units.force(f.thrustN)} pushed it up.`
       : 'The stopper left its bore with nothing pushing it.',
   'testSet.joined': (f) =>

@@ -9,6 +9,7 @@ import {
   duration,
   finePercent,
   percent,
+  PUSHES_FROM_PA,
   SEEPS_FROM_PA,
   turnsOf,
 } from '../../units.ts';
@@ -64,7 +65,7 @@ export const facts: Catalogue['facts'] = {
   'piece.placed': (f, s) =>
     `${capital(s.thePiece(f.piece))} está ${f.fits ? 'en su sitio' : 'en su lugar, pero no asienta bien'}.`,
   'piece.removed': (f, s) =>
-    f.pressureGaugePa > 700
+    f.pressureGaugePa > PUSHES_FROM_PA
       ? `${capital(s.thePiece(f.piece))} salió con ${s.units.pressure(f.pressureGaugePa)} detrás, empujando con ${s.units.force(f.thrustN)}.`
       : `${capital(s.thePiece(f.piece))} está fuera del equipo.`,
   'joint.turned': (f, s) =>
@@ -186,7 +187,7 @@ function toLoad(load: string): string {
 }
 
 /** Where gas can blow into the hole, by the opening it comes from. */
-const sources: Readonly<Record<string, string>> = {
+export const sources: Readonly<Record<string, string>> = {
   open: 'lo alto del equipo, abierto',
   serviceEnd: 'el extremo cortado de la acometida',
   lineOpen: 'el extremo abierto de la línea nueva',
@@ -215,13 +216,13 @@ const fellInto: Readonly<Record<string, string>> = {
   valve: 'en la válvula',
 };
 
-const cut: Readonly<Record<string, string>> = {
+export const cut: Readonly<Record<string, string>> = {
   pilot: 'El orificio piloto está abierto.',
   plugPilot: 'El orificio piloto está tapado.',
   through: 'La derivación está cortada.',
 };
 
-function nameOf(names: Readonly<Record<string, string>>, id: string): string {
+export function nameOf(names: Readonly<Record<string, string>>, id: string): string {
   return Object.hasOwn(names, id) ? names[id] : id;
 }
 
@@ -262,6 +263,6 @@ function alarm(f: FactOf<'gas.alarm'>): string {
 }
 
 /** What came to light beside it, as sentences of their own. */
-function alsoFound(found: readonly TroubleKind[] | undefined): string {
+export function alsoFound(found: readonly TroubleKind[] | undefined): string {
   return (found ?? []).map((what) => ` ${capital(troubles[what])}.`).join('');
 }

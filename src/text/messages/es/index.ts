@@ -23,6 +23,7 @@ import {
   siteTasks,
 } from './places.ts';
 import { plain } from './plain.ts';
+import { sensed } from './sensed.ts';
 import { endings, headings, holdPoints, outcomes, safeStates, stages, verdicts } from './work.ts';
 
 /** All that is said in Spanish, as a gas crew says it. */
@@ -54,6 +55,7 @@ export const spanish: Catalogue = {
   recordFields,
   referReasons,
   safeStates,
+  sensed,
   siteTasks,
   stages,
   the,

@@ -1,5 +1,5 @@
 import type { Catalogue, Speech } from '../../catalogue.ts';
-import { degrees, percent, turnsOf } from '../../units.ts';
+import { degrees, percent, PUSHES_FROM_PA, turnsOf } from '../../units.ts';
 import { clockwise, withHold } from './turning.ts';
 
 /*
@@ -76,7 +76,7 @@ export const factsBy = (
   'newPlug.turned': (f, s) =>
     `El tapón superior nuevo lleva ${turnsOf(f.engagedTurns)} de rosca y se nota ${grip(f.torqueNm, s)}${f.crossed ? '; salta y se traba' : ''}.`,
   'stopper.drawn': (f, s) =>
-    f.differenceGaugePa > 700
+    f.differenceGaugePa > PUSHES_FROM_PA
       ? `El obturador salió de su paso con ${s.units.pressure(f.differenceGaugePa)} de diferencia: lo empujaron hacia arriba ${s.units.force(f.thrustN)}.`
       : 'El obturador salió de su paso sin que nada lo empujara.',
   'testSet.joined': (f) =>
