@@ -38,6 +38,7 @@ export {
 export { lastSaid, noticed, refusalSaid } from './told.ts';
 export { stageOfHoldPoint } from './order/holdPoints.ts';
 export {
+  briefOf,
   clockFigure,
   exerciseTitle,
   exerciseWords,
