@@ -9,7 +9,9 @@ export const shippedNames: readonly string[] = readdirSync(folder)
   .sort((a, b) => (a < b ? -1 : 1));
 
 /** Names of the shipped sets, and the text of one. */
-export const setNames: readonly string[] = readdirSync(`${folder}/sets`).map((file) => file.replace('.json', ''));
+export const setNames: readonly string[] = readdirSync(`${folder}/sets`)
+  .filter((file) => file.endsWith('.json'))
+  .map((file) => file.replace('.json', ''));
 export const setText = (name: string): string => readFileSync(`${folder}/sets/${name}.json`, 'utf8');
 
 /** Text of one shipped exercise. */

@@ -5,6 +5,8 @@ export type Address =
   | { readonly page: 'parts' }
   | { readonly page: 'watch'; readonly scenarioId: string; readonly hand: string | null }
   | { readonly page: 'practice'; readonly scenarioId: string; readonly runId: string | null }
+  /** The work order of an exercise that is to be sat as an assessment. */
+  | { readonly page: 'assess'; readonly scenarioId: string }
   | { readonly page: 'debrief'; readonly runId: string; readonly atS: number | null }
   /** Another workplace, which reads the rest of its address itself. */
   | { readonly page: 'desk' | 'bench'; readonly path: readonly string[] }
@@ -23,6 +25,7 @@ export function readAddress(hash: string): Address {
   if (rest.length > 0 || first === undefined || !name.test(first)) return { page: 'lost' };
   if (page === 'practice' && (second === undefined || name.test(second)))
     return { page: 'practice', scenarioId: first, runId: second ?? null };
+  if (page === 'assess' && second === undefined) return { page: 'assess', scenarioId: first };
   if (page === 'watch' && (second === undefined || name.test(second)))
     return { page: 'watch', scenarioId: first, hand: second ?? null };
   if (page === 'debrief' && (second === undefined || /^\d{1,6}$/.test(second)))
@@ -35,6 +38,7 @@ export function writeAddress(address: Exclude<Address, { page: 'lost' }>): strin
   if (address.page === 'home') return '#/';
   if (address.page === 'model') return '#/model';
   if (address.page === 'parts') return '#/parts';
+  if (address.page === 'assess') return `#/assess/${address.scenarioId}`;
   if (address.page === 'watch')
     return `#/watch/${address.scenarioId}${address.hand === null ? '' : `/${address.hand}`}`;
   if ('path' in address) return [`#/${address.page}`, ...address.path].join('/');
