@@ -92,6 +92,32 @@ describe('the coach', () => {
     expect(outcomeOf(assess(run), 'H2')).toBe('notReached');
   });
 
+  it('answers what a look round brings to light, and looks round again after each signature', () => {
+    const flooded = exercise((scenario) => {
+      scenario.job.troubles = [{ what: 'water', sinceS: 0, size: 0.3 }];
+    });
+    const run = obey(begin(flooded), 90);
+    const at = (found: (fact: (typeof run.facts)[number]) => boolean): number => run.facts.findIndex(found);
+    const seen = at((f) => f.fact === 'looked' && f.at === 'around' && (f.saw.signs ?? []).includes('water'));
+    const pumped = at((f) => f.fact === 'site.done' && f.task === 'pumpOutWater');
+    const signed = at((f) => f.fact === 'signed' && f.holdPoint === 'H1');
+    expect(seen).toBeGreaterThan(-1);
+    expect(pumped).toBeGreaterThan(seen);
+    expect(signed).toBeGreaterThan(pumped);
+    expect(run.facts.slice(signed).some((f) => f.fact === 'looked' && f.at === 'around')).toBe(true);
+    expect(at((f) => f.fact === 'site.done' && f.task === 'secondPerson')).toBeGreaterThan(-1);
+  });
+
+  it('changes a detector that shows too little, and tests the other', () => {
+    const unfit = exercise((scenario) => {
+      scenario.job.troubles = [{ what: 'detectorUnfit', sinceS: 0, size: 0.5 }];
+    });
+    const run = obey(begin(unfit), 40);
+    const bumps = run.facts.flatMap((f) => (f.fact === 'detector.bumped' ? [f] : []));
+    expect(bumps.map((f) => f.passed && f.shownShare === undefined)).toEqual([false, true]);
+    expect(run.facts.some((f) => f.fact === 'site.done' && f.task === 'changeDetector')).toBe(true);
+  });
+
   it('after any slip shows an action the rig accepts: 500 states reached by chance', () => {
     let chance: Generator = seedGenerator(20517);
     const draw = (count: number): number => {

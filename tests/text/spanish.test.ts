@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findingIds, type Finding, type FindingId } from '../../src/core/judge/index.ts';
 import { drive, steady } from '../../src/core/hands/index.ts';

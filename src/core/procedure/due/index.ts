@@ -1,6 +1,7 @@
 import type { Action, HoldPointId } from '../../rig/index.ts';
 import { firstChamber } from '../proof.ts';
 import { stagesOf, type StageId } from '../types.ts';
+import { answering, lookingRound } from './amiss.ts';
 import { closingCoupling, drawingTee, handingBack } from './closing.ts';
 import { provingNewTee, purging, runningIn, settingNewPlug } from './renewing.ts';
 import { provingOnBench, testingLine } from './testing.ts';
@@ -66,7 +67,7 @@ export function due(
   if (run.rig.ending !== null) return null;
   const view = viewOf(run, could, readings);
   if (drillIsDone(run)) return dueOf(run.procedure.stage, offer('finish', { kind: 'finish' }));
-  for (const each of [blowGoesOn, gasAlarm, referral]) {
+  for (const each of [blowGoesOn, gasAlarm, referral, answering, lookingRound]) {
     const urgent = firstGood(each(view), could);
     if (urgent) return dueOf(run.procedure.stage, urgent);
   }

@@ -30,6 +30,7 @@ export function* partingService(view: DueView): Generator<Offer> {
     yield* task(view, 'traceAtMain');
     yield* task(view, 'traceAtMeter');
     yield* task(view, 'supportPipe');
+    yield* task(view, 'measureVolts');
     for (const end of ['tee', 'service'] as const) {
       if (!rig.site.bonded[end]) yield offer('bond', { kind: 'bond.clamp', end, clamped: true }, 'H7');
     }

@@ -4,6 +4,8 @@ export const dueReasons = [
   'readInstrument',
   'zeroInstrument',
   'look',
+  'lookRound',
+  'answerFound',
   'inspectPiece',
   'rejectPiece',
   'signHoldPoint',

@@ -2,16 +2,19 @@ import { neededToRenew } from '../evidence/h01Ready.ts';
 import { cradleMains, workOf, type KitKind, type SiteTask } from '../../rig/index.ts';
 import { latest } from '../recall.ts';
 import { ledAway } from './onStack.ts';
-import { look, offer, pick, signing, task, wanting, type DueView, type Offer } from './view.ts';
+import { look, offer, pick, signing, task, waitFor, wanting, type DueView, type Offer } from './view.ts';
 
 const tasks: readonly SiteTask[] = [
   'readOrder', 'traceAtMain', 'traceAtMeter', 'permit', 'ignitionCleared', 'extinguisher', 'barricade', 'ladder', 'shoring',
-  'callGasControl', 'findShutoff', 'shutCustomer', 'tagCustomer', 'checkFarFeed',
+  'secondPerson', 'callGasControl', 'findShutoff', 'shutCustomer', 'tagCustomer', 'checkFarFeed',
 ]; // prettier-ignore
 const kinds: readonly KitKind[] = [
   'seatRing', 'saddle', 'isolationValve', 'lowerSpool', 'upperSpool', 'sightCap', 'testHead', 'rodBarrel', 'socket',
   'stopperHolder', 'boreStopper', 'keeperPlug', 'cupGasket', 'splitCollar', 'closingPlug', 'valveCap', 'serviceCap',
 ]; // prettier-ignore
+
+/** How long the hole is aired before its air is read again, s (assumed). */
+const AIRING_S = 120;
 
 /** What has been seen that no work can mend: stop and refer back. */
 export function* referral(view: DueView): Generator<Offer> {
@@ -31,9 +34,10 @@ export function* referral(view: DueView): Generator<Offer> {
 /** Stage 1: set up. */
 export function* settingUp(view: DueView): Generator<Offer> {
   for (const name of tasks) yield* task(view, name);
-  if (!latest(view.facts, 'detector.bumped')) yield offer('readInstrument', { kind: 'detector.bump' }, 'H1');
+  yield* fitDetector(view);
   const lacks = wanting(view, 'H1');
-  if (lacks.has('air')) yield offer('readInstrument', { kind: 'detector.read', where: 'hole' }, 'H1');
+  if (lacks.has('air')) yield* goodAir(view);
+  yield* fitGauge(view);
   for (const gauge of ['main', 'second'] as const) {
     if (!view.rig.site.zeroed[gauge]) yield offer('zeroInstrument', { kind: 'gauge.zero', gauge }, 'H1');
   }
@@ -53,7 +57,39 @@ export function* settingUp(view: DueView): Generator<Offer> {
     }
   }
   yield* ledAway(view);
+  for (const at of ['around', 'hose'] as const)
+    if (!latest(view.facts, 'looked', (f) => f.at === at))
+      yield offer('lookRound', { kind: 'look', at }, 'H1');
   yield* signing(view, 'H1');
+}
+
+/** A detector that does not show what it is shown is changed, and the other one tested. */
+function* fitDetector(view: DueView): Generator<Offer> {
+  const bump = latest(view.facts, 'detector.bumped');
+  if (bump?.passed === true && bump.shownShare === undefined) return;
+  if (bump && (view.rig.site.done.changeDetector ?? -1) < bump.atS)
+    yield offer('siteTask', { kind: 'site.do', task: 'changeDetector' }, 'H1');
+  yield offer('readInstrument', { kind: 'detector.bump' }, 'H1');
+}
+
+/** A gauge on the main far too coarse for what it reads is changed, and the other one zeroed. */
+function* fitGauge(view: DueView): Generator<Offer> {
+  const zeroed = latest(view.facts, 'gauge.zeroed', (f) => f.gauge === 'main');
+  if (zeroed?.rangePa === undefined) return;
+  if ((view.rig.site.done.changeGauge ?? -1) < zeroed.atS)
+    yield offer('siteTask', { kind: 'site.do', task: 'changeGauge' }, 'H1');
+  yield offer('zeroInstrument', { kind: 'gauge.zero', gauge: 'main' }, 'H1');
+}
+
+/** The detector read low in the hole; air that is not good is given a blower and time before it is read again. */
+function* goodAir(view: DueView): Generator<Offer> {
+  const bad = latest(view.facts, 'detector.read', (f) => f.where === 'hole');
+  if (bad) {
+    yield* task(view, 'ventilate');
+    const aired = view.clockS - Math.max(bad.atS, view.rig.site.done.ventilate ?? 0);
+    if (aired < AIRING_S) yield waitFor('standBy', AIRING_S - aired, 'H1');
+  }
+  yield offer('readInstrument', { kind: 'detector.read', where: 'hole' }, 'H1');
 }
 
 /** A piece looked over; one that was found wanting is set aside, and so the next of its kind comes up. */

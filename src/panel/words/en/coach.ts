@@ -4,6 +4,8 @@ export const coach = {
     'The hole must be a safe place to work in, and the right people must know, before a wrench moves.',
   'coach.readInstrument': 'Only a figure that was read counts; a tag or a memory does not.',
   'coach.zeroInstrument': 'A gauge that does not rest at zero is wrong everywhere else too.',
+  'coach.lookRound': 'People, weather, water and the hose may have changed since you last looked.',
+  'coach.answerFound': 'It was found, and nobody has put it right yet.',
   'coach.look': 'What cannot be felt or measured must be seen.',
   'coach.rejectPiece': 'What was found wanting goes back to the store; the spare takes its place.',
   'coach.inspectPiece': 'A piece of the wrong size or with a nick shows it now or under pressure.',

@@ -6,6 +6,8 @@ export const coach: Readonly<Record<keyof typeof english, string>> = {
     'La excavación debe ser un sitio seguro donde trabajar, y quien deba saberlo debe saberlo, antes de mover una llave.',
   'coach.readInstrument': 'Solo cuenta una cifra leída; una etiqueta o un recuerdo, no.',
   'coach.zeroInstrument': 'Un manómetro que no descansa en cero está mal en todo lo demás.',
+  'coach.lookRound': 'Personas, tiempo, agua y manguera pueden haber cambiado desde la última mirada.',
+  'coach.answerFound': 'Se encontró, y nadie lo ha remediado todavía.',
   'coach.look': 'Lo que no se puede palpar ni medir hay que verlo.',
   'coach.rejectPiece': 'Lo que se halló defectuoso vuelve al almacén; el repuesto ocupa su lugar.',
   'coach.inspectPiece': 'Una pieza de otro tamaño o con un corte lo muestra ahora o bajo presión.',
