@@ -49,6 +49,23 @@ const standIns = {
     export class WebGLMaterials {
       refreshMaterialUniforms(uniforms, material) { material.uniformsNeedUpdate = false; }
     }`,
+  'renderers/webgl/WebGLLights.js': `
+    const none = [];
+    const kinds = ['directional', 'point', 'spot', 'sun'];
+    export class WebGLLights {
+      state = Object.assign(
+        { version: 0, rectArea: none, hemi: none, spotLightMap: none, numLightProbes: 0, numSpotLightShadowsWithMaps: 0 },
+        ...kinds.map((kind) => ({ [kind]: none, [kind + 'ShadowMap']: none })),
+      );
+      setup() {}
+      setupView() {}
+    }`,
+  'renderers/webgl/WebGLUniformsGroups.js': `
+    export class WebGLUniformsGroups {
+      dispose() {}
+    }`,
+  'renderers/shaders/DFGLUTData.js': `
+    export const getDFGLUT = () => null;`,
   'renderers/webgl/WebGLOutput.js': `
     export class WebGLOutput {
       constructor() { throw new Error('Built without output buffers of its own.'); }

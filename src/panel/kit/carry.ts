@@ -6,6 +6,7 @@ interface Carried {
 
 /** Less than this is a press, pixels. */
 const SLACK_PX = 6;
+/** Where a piece is let go to be put on: the picture, or its name at the foot of a page too narrow for both. */
 const overRig = (x: number, y: number): Element | null =>
   document.elementFromPoint(x, y)?.closest('[data-rig]') ?? null;
 
