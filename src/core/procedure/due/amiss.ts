@@ -1,6 +1,8 @@
-import type { Action, Fact, ReferReason, SiteTask, TroubleKind } from '../../rig/index.ts';
+import type { Action, Fact, ReferReason, Sight, SiteTask } from '../../rig/index.ts';
 import { latest } from '../recall.ts';
 import { lastS, offer, type DueView, type Offer } from './view.ts';
+
+type TroubleKind = NonNullable<Sight['signs']>[number];
 
 /** What is found amiss beyond the pieces asks for: something to be done at once, or the work stopped for a reason. */
 type Answer = SiteTask | 'leadHose' | { readonly stop: ReferReason };
