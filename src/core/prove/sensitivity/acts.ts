@@ -13,8 +13,9 @@ export interface Act {
   /** Which act of this key in the run it is, counted from 1, and how many there are. */
   readonly occurrence: number;
   readonly of: number;
-  /** Which of this key towards the same hold point it is, counted from 1. */
+  /** Which of this key towards the same hold point it is, counted from 1; and from the last, counted from 1. */
   readonly inStage: number;
+  readonly fromEnd: number;
 }
 
 /** The acts of a run, in order. Every entry belongs to one of them. */
@@ -28,11 +29,19 @@ export function actsOf(entries: readonly RecordEntry[]): readonly Act[] {
     const occurrence = (seen.get(key) ?? 0) + 1;
     seen.set(key, occurrence);
     const toward = signedNext(entries, from);
-    const inStage = (staged.get(`${toward}:${key}`) ?? 0) + 1;
-    staged.set(`${toward}:${key}`, inStage);
+    const inStage = (staged.get(stageKey({ toward, key })) ?? 0) + 1;
+    staged.set(stageKey({ toward, key }), inStage);
     return { key, from, to: starts[i + 1] ?? keys.length, toward, occurrence, inStage };
   });
-  return acts.map((act) => ({ ...act, of: seen.get(act.key) ?? act.occurrence }));
+  return acts.map((act) => ({
+    ...act,
+    of: seen.get(act.key) ?? act.occurrence,
+    fromEnd: (staged.get(stageKey(act)) ?? act.inStage) - act.inStage + 1,
+  }));
+}
+
+function stageKey({ toward, key }: Pick<Act, 'toward' | 'key'>): string {
+  return `${toward}:${key}`;
 }
 
 function signedNext(entries: readonly RecordEntry[], from: number): HoldPointId | null {

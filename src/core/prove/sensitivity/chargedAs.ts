@@ -1,4 +1,4 @@
-import { defaultWeights, type RunAssessment } from '../../judge/index.ts';
+import { defaultWeights, findingIds, type RunAssessment } from '../../judge/index.ts';
 import type { Scenario } from '../../scenario/index.ts';
 import type { Expected } from './rules/index.ts';
 
@@ -6,8 +6,8 @@ import type { Expected } from './rules/index.ts';
 const TOLD_TO = 0.005;
 
 /**
- * Whether a deviation was judged as its rule says: what matters costs at least so much under its heading or is
- * critical, what must be critical is, what is harmless costs nothing and changes no verdict.
+ * Whether a deviation was judged as its rule says: what matters costs at least so much under one of its headings, or is
+ * critical there; what must be critical is, under the right heading; what is harmless costs nothing and changes no verdict.
  */
 export function chargedAs(
   expected: Expected,
@@ -17,9 +17,13 @@ export function chargedAs(
 ): boolean {
   if ('harmless' in expected)
     return assessed.score > whole.score - TOLD_TO && assessed.verdict === whole.verdict;
-  if (assessed.verdict === 'critical') return true;
-  if (expected.critical) return false;
-  const { heading, least } = expected;
-  const lost = whole.headings[heading].got - assessed.headings[heading].got;
-  return lost > (least * weights[heading]) / defaultWeights[heading] - TOLD_TO;
+  const { headings, least } = expected;
+  const critical = assessed.findings.some(
+    (finding) => finding.critical && headings.includes(findingIds[finding.id].heading),
+  );
+  if (critical || expected.critical === true) return critical;
+  return headings.some((heading) => {
+    const lost = whole.headings[heading].got - assessed.headings[heading].got;
+    return lost > (least * weights[heading]) / defaultWeights[heading] - TOLD_TO;
+  });
 }

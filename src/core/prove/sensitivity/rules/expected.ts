@@ -1,16 +1,39 @@
 import type { Heading } from '../../../scenario/index.ts';
 
 /**
- * What a deviation must cost at least, of the heading's default weight, and why; or that it must cost nothing, and why.
- * Written from the trade before anything is judged.
+ * What a deviation must cost at least, of the heading's default weight, under one of its headings, and why; or that it must
+ * cost nothing, and why. Written from the trade before anything is judged.
  */
 export type Expected =
-  | { readonly heading: Heading; readonly least: number; readonly critical?: boolean; readonly why: string }
+  | {
+      /** Where a slip shows in more than one way, any of these is right. */
+      readonly headings: readonly Heading[];
+      readonly least: number;
+      readonly critical?: boolean;
+      readonly why: string;
+    }
   | { readonly harmless: string };
 
 /** Costs points under a heading. */
-export const costs = (heading: Heading, least: number, why: string): Expected => ({ heading, least, why });
-/** Fails the run whatever the points. */
-export const critical = (why: string): Expected => ({ heading: 'holdPoints', least: 2, critical: true, why });
+export const costs = (heading: Heading, least: number, why: string): Expected => ({
+  headings: [heading],
+  least,
+  why,
+});
+/** Costs points under one of several headings, by what the slip comes to. */
+export const costsIn = (headings: readonly Heading[], least: number, why: string): Expected => ({
+  headings,
+  least,
+  why,
+});
+/** Fails the run whatever the points, by a finding under one of these headings. */
+export const critical = (why: string, headings: readonly Heading[] = ['holdPoints']): Expected => ({
+  headings,
+  least: 2,
+  critical: true,
+  why,
+});
+/** Fails the run because live gas is opened to the hole: as its own finding, or as the hold point it voids. */
+export const opensLive = (why: string): Expected => critical(why, ['gasControl', 'holdPoints']);
 /** Must cost nothing. */
 export const harmless = (why: string): Expected => ({ harmless: why });

@@ -77,6 +77,12 @@ export const whenNeverDone: Readonly<Record<string, Expected>> = {
   'sign H10': costs('holdPoints', 2, 'a hold point was passed over'),
   'sign H11': critical('a hold point was passed over'),
   'sign H12': costs('holdPoints', 2, 'a hold point was passed over'),
+  'sign R1': critical('a hold point was passed over'),
+  'sign R2': critical('a hold point was passed over'),
+  'sign R3': critical('a hold point was passed over'),
+  'sign R4': critical('a hold point was passed over'),
+  'sign R5': critical('a hold point was passed over'),
+  'sign R6': critical('a hold point was passed over'),
 };
 
 /** Looking over a piece is one rule for all pieces: those that hold pressure are asked for by the first hold point. */

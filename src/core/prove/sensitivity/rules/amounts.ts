@@ -1,0 +1,59 @@
+import type { Act } from '../acts.ts';
+import { costs, costsIn, critical, harmless, type Expected } from './expected.ts';
+import { firstFitting, type Line } from './line.ts';
+
+const seats = ['H2', 'H9', 'R4'] as const;
+const enough = harmless('what is left still does it');
+
+/** Half of it. What no line says comes to the same as leaving it out. */
+const less: readonly Line[] = [
+  { keys: ['plug.turn back', 'tee.turn back', 'keeper.turn back'], expected: enough },
+  { keys: ['keeper.turn on'], expected: costsIn(['technique', 'holdPoints'], 0.5, 'the keeper is left cracked') },
+  {
+    keys: ['tensioner.turn on', 'tensioner.turn back'],
+    expected: harmless('it is drawn up again after the taps, and the proof is the judge of it'),
+  },
+  { keys: ['collarBolt.turn on'], expected: harmless('the bolts stand even, and the proof is the judge of them') },
+  { keys: ['rod.turn back'], toward: ['H11', 'R2'], inStage: [2], expected: enough },
+  { keys: ['rod.turn back'], toward: ['R5'], inStage: [3], expected: enough },
+  { keys: ['innerRod.turn on'], inStage: [2], expected: enough },
+  { keys: ['vent.turn on'], toward: ['H3', 'H11', 'R2', 'R5'], expected: enough },
+  { keys: ['bleed.turn on'], toward: ['H3'], inStage: [1], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
+  { keys: ['bleed.turn on'], toward: ['H4'], inStage: [1], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
+  { keys: ['bleed.turn on'], toward: ['H4'], inStage: [3], expected: costs('holdPoints', 2, 'its quiet minute was half hiss') },
+  { keys: ['bleed.turn on'], toward: ['H11', 'R2'], inStage: [1, 3], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
+  { keys: ['bleed.turn on'], toward: ['R5'], inStage: [3], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
+  { keys: ['bleed.turn on'], toward: ['H11', 'R2', 'R5'], inStage: [5], expected: costs('holdPoints', 2, 'its quiet minute was half hiss') },
+  { keys: ['bleed.turn on'], expected: harmless('it is only to hear whether anything comes, and half open tells that') },
+  { keys: ['leakFluid.apply plug', 'leakFluid.apply keeper', 'leakFluid.apply benchTee', 'leakFluid.apply lineEnds'], expected: harmless('a weep shows in seconds') },
+  { keys: ['leakFluid.apply weld', 'leakFluid.apply teeThread'], toward: ['H9'], expected: harmless('a weep shows in seconds') },
+  { keys: ['leakFluid.apply topJoint'], toward: ['H3', 'H4', 'H5', 'H6', 'H11', 'R2', 'R5'], expected: costsIn(['technique'], 0.25, 'taken away before a weep would show') },
+  { keys: ['leakFluid.apply seat', 'leakFluid.apply valveJoint', 'leakFluid.apply spoolJoint', 'leakFluid.apply topJoint'], toward: seats, expected: harmless('ten seconds show a weep at the main’s pressure') },
+]; // prettier-ignore
+
+/** Half as much again. What no line says has a stop of its own, or does no harm. */
+const more: readonly Line[] = [
+  {
+    keys: ['plug.turn back', 'tee.turn back'],
+    expected: costs('technique', 0.5, 'turned on by what was meant, it is left cracked'),
+  },
+  { keys: ['keeper.turn back'], expected: costsIn(['technique', 'holdPoints'], 0.5, 'the keeper is left cracked') },
+  { keys: ['pump.stroke'], toward: seats, inStage: [1], expected: critical('past the low stage without a look') },
+  { keys: ['pump.stroke'], toward: seats, expected: critical('far over the main') },
+  { keys: ['innerRod.turn on'], inStage: [1], expected: costs('technique', 1, 'rubber squeezed past firm tears') },
+  { keys: ['rod.turn on'], toward: ['H11', 'R2'], expected: critical('the thread was forced') },
+  { keys: ['rod.turn on'], toward: ['R5'], expected: critical('the thread was forced') },
+  { keys: ['collar.set on'], expected: costs('technique', 0.25, 'a collar clamped elsewhere than measured stops nothing') },
+]; // prettier-ignore
+
+const stops = harmless('it goes as far as its stop and no further, or a little more does no harm');
+
+/** What half of an act must cost, or null where nothing is written; `omitted` is what leaving it out would. */
+export function whenLess(act: Act, omitted: Expected | null): Expected | null {
+  return firstFitting(less, act) ?? omitted;
+}
+
+/** What half as much again must cost. */
+export function whenMore(act: Act): Expected {
+  return firstFitting(more, act) ?? stops;
+}

@@ -1,0 +1,14 @@
+import type { Act } from '../../acts.ts';
+import type { Expected } from '../expected.ts';
+import { firstFitting } from '../line.ts';
+import { bleeding, rodWork } from './overValve.ts';
+import { pieces } from './pieces.ts';
+import { proving, seating } from './seating.ts';
+import { service } from './service.ts';
+
+const lines = [...seating, ...proving, ...bleeding, ...rodWork, ...service, ...pieces];
+
+/** What leaving out one act of the hands must cost, or null where nothing is written. */
+export function whenWorkOmitted(act: Act): Expected | null {
+  return firstFitting(lines, act);
+}
