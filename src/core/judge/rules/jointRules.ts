@@ -1,4 +1,4 @@
-import { kindOf, shutInQuiet } from '../../procedure/index.ts';
+import { kindOf, latest, shutInQuiet } from '../../procedure/index.ts';
 import type { Case, Draft, Rule } from '../case.ts';
 
 /** Chamber pressure above the air's from which a joint is under test at all, Pa gauge (5 psi). */
@@ -16,14 +16,15 @@ interface Spell {
 type OnTop = 'rodBarrel' | 'sightCap';
 
 /**
- * Each spell of rod barrel or sight cap on the stack: its joint is new every time. What stands in the barrel is opened
- * to the crew's faces every time it comes off.
+ * Each spell of rod barrel or sight cap on the stack: its joint is new every time. What stands in it is opened to the
+ * crew's faces every time it comes off, and over an open bore the ball is then the only wall beside a soft stopper.
  */
 export const jointRules: Rule = (judged) => {
-  const live = [...spells(judged, 'rodBarrel'), ...spells(judged, 'sightCap')].filter((spell) => spell.live);
+  const all = [...spells(judged, 'rodBarrel'), ...spells(judged, 'sightCap')];
+  const live = all.filter((spell) => spell.live);
   const unchecked = live.filter((spell) => !fluidOn(judged, spell));
-  const barrels = live.filter((spell) => spell.piece === 'rodBarrel');
-  const uncracked = barrels.filter((spell) => spell.to < judged.facts.length && !crackChecked(judged, spell));
+  const opened = all.filter((spell) => spell.to < judged.facts.length && overOpenBore(judged, spell));
+  const uncracked = opened.filter((spell) => !crackChecked(judged, spell));
   const found: Draft[] = [];
   if (unchecked.length > 0) {
     const points = Math.min(2, 0.5 * unchecked.length);
@@ -38,7 +39,7 @@ export const jointRules: Rule = (judged) => {
   }
   if (uncracked.length > 0) {
     const points = Math.min(2.5, 0.5 * uncracked.length);
-    const numbers = { times: uncracked.length, of: barrels.length };
+    const numbers = { times: uncracked.length, of: opened.length };
     found.push({ id: 'noCrackCheck', atS: uncracked[0].offS, points, numbers, causes: ['crackCheck'] });
   }
   return found;
@@ -68,6 +69,17 @@ function fluidOn({ facts, limits }: Case, spell: Spell): boolean {
   return facts
     .slice(spell.from, spell.to)
     .some((f) => f.fact === 'leak.looked' && f.at === 'topJoint' && f.watchS >= limits.fluidWatchS);
+}
+
+/** It was under pressure, or no thread closes what is below the ball as it comes off. */
+function overOpenBore({ facts, stood }: Case, { live, piece, to }: Spell): boolean {
+  if (live && piece === 'rodBarrel') return true;
+  const before = facts.slice(0, to);
+  const { plugOut, teeOut } = stood[to];
+  if (teeOut) return !before.some((f) => f.fact === 'closing.turned' && f.engagedTurns > 0);
+  const keeperIn = (latest(before, 'keeper.turned')?.engagedTurns ?? 0) > 0;
+  const newPlugIn = (latest(before, 'newPlug.turned')?.engagedTurns ?? 0) > 0;
+  return plugOut && !keeperIn && !newPlugIn;
 }
 
 /** Valve shut, bled quiet, shut a while, and reopened without a puff: only then is it known that the ball holds. */

@@ -1,5 +1,5 @@
 import { recordFieldsOf, workOf, type LeakPlace, type RecordField, type Work } from '../../rig/index.ts';
-import { latest, latestDone } from '../recall.ts';
+import { kindOf, latest, latestDone } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 import { purgedOrSmall, recordTrue } from '../recordTruth.ts';
 import { serviceCapped } from './h08TeeFits.ts';
@@ -20,7 +20,7 @@ export function handedBack(told: Told): readonly EvidenceItem[] {
     zero(told, 'hole'),
     zero(told, 'beside'),
     ...endState(told),
-    item('coated', did('coat')),
+    item('coated', did('coat') && !collarLeftOn(told)),
     item('bondOff', bondOff),
     item('record', untrue === 0, { fieldsMissingOrUntrue: untrue }),
   ];
@@ -54,6 +54,17 @@ function endState(told: Told): readonly EvidenceItem[] {
 
 function teeOut(told: Told): boolean {
   return latest(told.facts, 'tee.free') !== null;
+}
+
+/** Rubber and collar of the second seat still round the coupling: coated over, they keep the wet on the steel. */
+function collarLeftOn({ facts, job }: Told): boolean {
+  const on = new Set<string>();
+  for (const f of facts) {
+    if (f.fact === 'piece.removed') on.delete(f.piece);
+    if (f.fact === 'piece.placed' && ['cupGasket', 'splitCollar'].includes(kindOf(job, f.piece) ?? ''))
+      on.add(f.piece);
+  }
+  return on.size > 0;
 }
 
 /** When the last plug went in: the closing plug, or the new tee's own, s. */

@@ -5,9 +5,15 @@ import { firstFitting, type Line } from './line.ts';
 const seats = ['H2', 'H9', 'R4'] as const;
 const enough = harmless('what is left still does it');
 
+const deeper = critical('the tee stands deeper than it did: as many turns leave it in its last thread', [
+  'holdPoints',
+  'gasControl',
+]);
+
 /** Half of it. What no line says comes to the same as leaving it out. */
 const less: readonly Line[] = [
-  { keys: ['plug.turn back', 'tee.turn back', 'keeper.turn back'], expected: enough },
+  { keys: ['plug.turn back', 'keeper.turn back'], expected: enough },
+  { keys: ['tee.turn back'], expected: deeper },
   { keys: ['keeper.turn on'], expected: costsIn(['technique', 'holdPoints'], 0.5, 'the keeper is left cracked') },
   {
     keys: ['tensioner.turn on', 'tensioner.turn back'],
@@ -17,17 +23,13 @@ const less: readonly Line[] = [
   { keys: ['rod.turn back'], toward: ['H11', 'R2'], inStage: [2], expected: enough },
   { keys: ['rod.turn back'], toward: ['R5'], inStage: [3], expected: enough },
   { keys: ['innerRod.turn on'], inStage: [2], expected: enough },
-  { keys: ['vent.turn on'], toward: ['H3', 'H11', 'R2', 'R5'], expected: enough },
-  { keys: ['bleed.turn on'], toward: ['H3'], inStage: [1], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
-  { keys: ['bleed.turn on'], toward: ['H4'], inStage: [1], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
+  { keys: ['vent.turn on'], expected: enough },
+  { keys: ['valve.turn back'], toward: ['H3', 'H11', 'R2', 'R5'], inStage: [1], expected: harmless('the rod stands on a ball that is half shut') },
+  { keys: ['rod.turn on'], toward: ['H6'], expected: harmless('the wrench takes it home') },
   { keys: ['bleed.turn on'], toward: ['H4'], inStage: [3], expected: costs('holdPoints', 2, 'its quiet minute was half hiss') },
-  { keys: ['bleed.turn on'], toward: ['H11', 'R2'], inStage: [1, 3], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
-  { keys: ['bleed.turn on'], toward: ['R5'], inStage: [3], expected: costsIn(['gasControl', 'technique'], 0.25, 'it was not down when it was shut in') },
-  { keys: ['bleed.turn on'], toward: ['H11', 'R2', 'R5'], inStage: [5], expected: costs('holdPoints', 2, 'its quiet minute was half hiss') },
   { keys: ['bleed.turn on'], expected: harmless('it is only to hear whether anything comes, and half open tells that') },
   { keys: ['leakFluid.apply plug', 'leakFluid.apply keeper', 'leakFluid.apply benchTee', 'leakFluid.apply lineEnds'], expected: harmless('a weep shows in seconds') },
   { keys: ['leakFluid.apply weld', 'leakFluid.apply teeThread'], toward: ['H9'], expected: harmless('a weep shows in seconds') },
-  { keys: ['leakFluid.apply topJoint'], toward: ['H3', 'H4', 'H5', 'H6', 'H11', 'R2', 'R5'], expected: costsIn(['technique'], 0.25, 'taken away before a weep would show') },
   { keys: ['leakFluid.apply seat', 'leakFluid.apply valveJoint', 'leakFluid.apply spoolJoint', 'leakFluid.apply topJoint'], toward: seats, expected: harmless('ten seconds show a weep at the main’s pressure') },
 ]; // prettier-ignore
 
@@ -41,8 +43,8 @@ const more: readonly Line[] = [
   { keys: ['pump.stroke'], toward: seats, inStage: [1], expected: critical('past the low stage without a look') },
   { keys: ['pump.stroke'], toward: seats, expected: critical('far over the main') },
   { keys: ['innerRod.turn on'], inStage: [1], expected: costs('technique', 1, 'rubber squeezed past firm tears') },
-  { keys: ['rod.turn on'], toward: ['H11', 'R2'], expected: critical('the thread was forced') },
-  { keys: ['rod.turn on'], toward: ['R5'], expected: critical('the thread was forced') },
+  { keys: ['tee.turn on'], expected: deeper },
+  { keys: ['keeper.pull on'], expected: costs('holdPoints', 2, 'driven past the gap its stem must keep') },
   { keys: ['collar.set on'], expected: costs('technique', 0.25, 'a collar clamped elsewhere than measured stops nothing') },
 ]; // prettier-ignore
 

@@ -48,6 +48,10 @@ const lines: readonly Line[] = [
     toward: ['H12'],
     expected: costs('holdPoints', 2, 'nobody saw the hole at zero before it was closed'),
   },
+  {
+    keys: ['piece.inspect chain'],
+    expected: costs('holdPoints', 2, 'two chains hold the saddle, and two are looked over'),
+  },
   { keys: ['look boss'], toward: ['H1'], expected: critical('the first seat was never looked at') },
   { keys: ['look boss'], toward: ['H2'], expected: harmless('it was looked at before the first wrench') },
   { keys: ['look coupling'], toward: ['H1'], expected: costs('holdPoints', 2, 'rust was not looked for') },

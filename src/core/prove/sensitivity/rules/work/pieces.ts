@@ -1,7 +1,7 @@
 import { costs, costsIn, critical, harmless, opensLive } from '../expected.ts';
 import type { Line } from '../line.ts';
 
-const stuck = critical('what comes after cannot be done, and was signed for');
+const stuck = critical('what comes after cannot be done, and was signed for', ['holdPoints', 'gasControl']);
 const left = critical('the rig stays in the ground', ['technique', 'holdPoints']);
 
 /** Pieces put on, loaded and taken off over the valve, and the rig taken away. */
@@ -24,6 +24,11 @@ export const pieces: readonly Line[] = [
   },
   {
     keys: ['piece.place sightCap'],
+    toward: ['H11', 'R5'],
+    expected: harmless('the main is closed below: an eye over the open ball sees as much'),
+  },
+  {
+    keys: ['piece.place sightCap'],
     toward: ['H5'],
     expected: costs('holdPoints', 1, 'without its window and lamp nothing is seen'),
   },
@@ -34,19 +39,14 @@ export const pieces: readonly Line[] = [
     keys: ['sealant.apply closingPlug', 'sealant.apply renewalTee'],
     expected: costsIn(['holdPoints', 'kit'], 1, 'a dry thread weeps'),
   },
-  { keys: ['piece.remove seatRing'], expected: harmless('a ring left on the boss is in nobody’s way') },
   {
     keys: ['piece.remove splitCollar', 'piece.remove cupGasket'],
-    expected: costs('technique', 0.25, 'rubber and collar of the rig stay in the ground'),
-  },
-  {
-    keys: ['tensioner.turn back'],
-    expected: harmless('the chamber is empty: unhooking lets go of chain and nothing else'),
+    expected: costs('holdPoints', 1, 'coated over, they keep the wet on the steel'),
   },
   {
     keys: [
       'piece.remove sightCap', 'piece.remove isolationValve', 'piece.remove lowerSpool', 'piece.remove upperSpool',
-      'piece.remove rodBarrel', 'piece.remove saddle', 'chain.hook off',
+      'piece.remove rodBarrel', 'piece.remove saddle', 'chain.hook off', 'tensioner.turn back',
     ],
     toward: ['H12', 'R6'],
     expected: left,
@@ -58,7 +58,8 @@ export const pieces: readonly Line[] = [
       'rod.turn back', 'innerRod.turn on', 'innerRod.turn back', 'valve.turn on', 'piece.place rodBarrel',
       'piece.place upperSpool', 'piece.remove testHead', 'piece.remove rodBarrel', 'piece.remove sightCap',
       'piece.remove valveCap', 'piece.remove upperSpool', 'piece.remove lowerSpool', 'piece.remove isolationValve',
-      'piece.remove saddle', 'chain.hook off', 'keeper.pull on',
+      'piece.remove saddle', 'chain.hook off', 'tensioner.turn back', 'keeper.pull on', 'collar.set',
+      'piece.remove seatRing',
     ],
     expected: stuck,
   },

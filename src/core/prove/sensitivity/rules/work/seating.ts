@@ -62,6 +62,23 @@ export const seating: readonly Line[] = [
 /** From the head's vent to the signature every step is part of the proof. */
 export const proving: readonly Line[] = [
   {
+    keys: ['vent.turn on'],
+    toward: ['H9'],
+    inStage: [2],
+    expected: harmless('it was watched for a rise before any air went in, and is vented before the head comes off'),
+  },
+  {
+    keys: ['vent.turn back'],
+    toward: ['H9'],
+    inStage: [3],
+    expected: harmless('it was watched for a rise before any air went in, and is vented before the head comes off'),
+  },
+  {
+    keys: ['gauge.zero head'],
+    toward: ['H9', 'R4'],
+    expected: harmless('it was zeroed before the first proof'),
+  },
+  {
     keys: ['vent.turn back', 'vent.turn on', 'valve.turn on', 'valve.turn back', 'pump.stroke', 'gauge.read head'],
     toward: seats,
     expected: critical('the proof lacks one of its parts'),

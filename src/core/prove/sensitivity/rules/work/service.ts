@@ -10,7 +10,8 @@ export const service: readonly Line[] = [
   },
   { keys: ['branch.cut pilot'], expected: critical('the saw finds out whether the service is dead') },
   { keys: ['branch.cut through'], expected: critical('nothing is disconnected') },
-  { keys: ['tee.trim saw', 'tee.trim dress'], expected: costs('holdPoints', 1, 'the stub does not pass the ring') },
+  { keys: ['tee.trim dress'], expected: harmless('the ring is the judge of it') },
+  { keys: ['tee.trim saw'], expected: costs('holdPoints', 1, 'the stub does not pass the ring') },
   { keys: ['tee.trim file'], expected: costs('technique', 0.25, 'a burr cuts the gasket') },
   { keys: ['clean bore'], expected: costsIn(['abnormal', 'holdPoints'], 1, 'a stopper over chips does not seal') },
   {
