@@ -5,7 +5,8 @@ const OVERLOAD_N = 4000;
 
 interface Chains {
   readonly seat: 'tee' | 'coupling';
-  /** Index of the fact by which they must be right: the work their proof guards. */
+  /** Indexes of facts: from where they count, and by which they must be right: the work their proof guards. */
+  readonly from: number;
   readonly by: number;
 }
 
@@ -18,25 +19,28 @@ export const chainRules: Rule = (judged) => [
   ...overloaded(judged),
 ];
 
-/** Each seat that was put under pressure, with the moment that counts. */
+/** Each seat that was put under pressure, with the stretch that counts; on the new tee it is another seat. */
 function seats(judged: Case): readonly Chains[] {
-  return (['tee', 'coupling'] as const).flatMap((seat) => {
-    const guard = judged.begun(seat === 'tee' ? 'H2' : 'H9');
-    const pumped = judged.facts.some(
-      (f, i) => f.fact === 'pumped' && judged.stood[i].saddleOn === seat && i < guard,
-    );
-    return pumped ? [{ seat, by: guard }] : [];
-  });
+  const { facts, stood } = judged;
+  const newTeeAt = facts.findIndex((f) => f.fact === 'renewal.turned' && f.engagedTurns > 0);
+  const stretches: readonly Chains[] = [
+    { seat: 'tee', from: 0, by: judged.begun('H2') },
+    { seat: 'coupling', from: 0, by: judged.begun('H9') },
+    ...(newTeeAt < 0 ? [] : [{ seat: 'tee', from: newTeeAt, by: judged.begun('R4') } as const]),
+  ];
+  return stretches.filter(({ seat, from, by }) =>
+    facts.some((f, i) => f.fact === 'pumped' && stood[i].saddleOn === seat && i >= from && i < by),
+  );
 }
 
-function uneven(judged: Case, { seat, by }: Chains): readonly Draft[] {
+function uneven(judged: Case, { seat, from, by }: Chains): readonly Draft[] {
   const turns = [
     { left: 0, right: 0 },
     { left: 0, right: 0 },
   ];
   let atS = 0;
   judged.facts.slice(0, by).forEach((f, i) => {
-    if (f.fact !== 'tensioner.turned' || judged.stood[i].saddleOn !== seat) return;
+    if (f.fact !== 'tensioner.turned' || judged.stood[i].saddleOn !== seat || i < from) return;
     turns[f.chain][f.side] = f.turns;
     atS = f.atS;
   });
@@ -46,14 +50,14 @@ function uneven(judged: Case, { seat, by }: Chains): readonly Draft[] {
   return [{ id: 'tensionUneven', atS, points: 3, numbers, items: [seat], causes: [`chains.${seat}`] }];
 }
 
-function tapped(judged: Case, { seat, by }: Chains): readonly Draft[] {
+function tapped(judged: Case, { seat, from, by }: Chains): readonly Draft[] {
   let untapped = 0;
   let atS = 0;
   for (const chain of [0, 1]) {
     let state: 'untapped' | 'tapped' | 'drawnUp' = 'untapped';
     let used = false;
     judged.facts.slice(0, by).forEach((f, i) => {
-      if (judged.stood[i].saddleOn !== seat) return;
+      if (judged.stood[i].saddleOn !== seat || i < from) return;
       if (f.fact === 'chain.tapped' && f.chain === chain) state = 'tapped';
       if (f.fact !== 'tensioner.turned' || f.chain !== chain) return;
       used = true;

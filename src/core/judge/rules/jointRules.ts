@@ -65,10 +65,17 @@ function spells({ facts, job, run }: Case, piece: OnTop): readonly Spell[] {
   return found;
 }
 
+/** Fluid on a joint with nothing behind it shows nothing. */
 function fluidOn({ facts, limits }: Case, spell: Spell): boolean {
   return facts
     .slice(spell.from, spell.to)
-    .some((f) => f.fact === 'leak.looked' && f.at === 'topJoint' && f.watchS >= limits.fluidWatchS);
+    .some(
+      (f) =>
+        f.fact === 'leak.looked' &&
+        f.at === 'topJoint' &&
+        f.watchS >= limits.fluidWatchS &&
+        f.pressureGaugePa > UNDER_GAUGE_PA,
+    );
 }
 
 /** It was under pressure, or no thread closes what is below the ball as it comes off. */

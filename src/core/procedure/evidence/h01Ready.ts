@@ -69,7 +69,7 @@ function mainPressure({ facts, limits, job }: Told): EvidenceItem {
 
 function secondGauge({ facts, limits }: Told): EvidenceItem {
   const main = latest(facts, 'gauge.read', (f) => f.gauge === 'main');
-  const second = latest(facts, 'gauge.read', (f) => f.gauge === 'second');
+  const second = latest(facts, 'gauge.read', (f) => f.gauge === 'second' && f.zeroed);
   const apartPa = main && second ? Math.abs(main.readingGaugePa - second.readingGaugePa) : 0;
   return item('secondGauge', main !== null && second !== null && apartPa <= limits.secondGaugePa, {
     apartPa,

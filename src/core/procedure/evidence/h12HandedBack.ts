@@ -1,5 +1,6 @@
 import { recordFieldsOf, workOf, type LeakPlace, type RecordField, type Work } from '../../rig/index.ts';
-import { kindOf, latest, latestDone } from '../recall.ts';
+import { lastTelling } from '../leakFluid.ts';
+import { every, kindOf, latest, latestDone } from '../recall.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 import { purgedOrSmall, recordTrue } from '../recordTruth.ts';
 import { serviceCapped } from './h08TeeFits.ts';
@@ -20,7 +21,7 @@ export function handedBack(told: Told): readonly EvidenceItem[] {
     zero(told, 'hole'),
     zero(told, 'beside'),
     ...endState(told),
-    item('coated', did('coat') && !collarLeftOn(told)),
+    item('coated', did('coat') && !rigLeftOn(told)),
     item('bondOff', bondOff),
     item('record', untrue === 0, { fieldsMissingOrUntrue: untrue }),
   ];
@@ -56,12 +57,15 @@ function teeOut(told: Told): boolean {
   return latest(told.facts, 'tee.free') !== null;
 }
 
-/** Rubber and collar of the second seat still round the coupling: coated over, they keep the wet on the steel. */
-function collarLeftOn({ facts, job }: Told): boolean {
+/** Rubber or collar of the rig still round tee or coupling: coated over, it keeps the wet on the steel. */
+function rigLeftOn({ facts, job }: Told): boolean {
   const on = new Set<string>();
   for (const f of facts) {
     if (f.fact === 'piece.removed') on.delete(f.piece);
-    if (f.fact === 'piece.placed' && ['cupGasket', 'splitCollar'].includes(kindOf(job, f.piece) ?? ''))
+    if (
+      f.fact === 'piece.placed' &&
+      ['seatRing', 'cupGasket', 'splitCollar'].includes(kindOf(job, f.piece) ?? '')
+    )
       on.add(f.piece);
   }
   return on.size > 0;
@@ -76,7 +80,10 @@ function closedAtS({ facts, nowS }: Told): number {
 function fluid(told: Told, at: LeakPlace): EvidenceItem {
   const { facts, limits } = told;
   const closedS = closedAtS(told);
-  const look = latest(facts, 'leak.looked', (f) => f.at === at && (at === 'cutEnd' || f.atS >= closedS));
+  const look = lastTelling(
+    every(facts, 'leak.looked', (f) => f.at === at && (at === 'cutEnd' || f.atS >= closedS)),
+    (one) => one.watchS >= limits.leakWatchS,
+  );
   const main = latest(facts, 'gauge.read', (f) => f.gauge === 'main')?.readingGaugePa ?? 0;
   const pressureGaugePa = look?.pressureGaugePa ?? 0;
   const enough = at === 'cutEnd' || pressureGaugePa >= main - limits.secondGaugePa;

@@ -94,7 +94,7 @@ export function amountOf(action: Action): number | null {
 }
 
 function kindIn(piece: string): string {
-  return piece.replace(/-(1|34|114|a|b)(?=$|-spare$)/, '');
+  return piece.replace(/-(other|second)$/, '').replace(/-(1|34|114|112|2|3|a|b)(?=$|-spare$)/, '');
 }
 
 /** Kinds that move no gas and no part: leaving one out changes the story and nothing else in it. */

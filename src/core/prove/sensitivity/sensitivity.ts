@@ -60,9 +60,10 @@ export function sensitivity(
   const steps = stepsOf(entries, begun.clockS);
   const before: RunState[] = [];
   const whole = assess(playOn(begun, steps, (run) => before.push(run)).run);
-  const all = deviationsOf({ scenario, steps, acts: actsOf(entries) });
+  const acts = actsOf(entries);
+  const all = deviationsOf({ scenario, steps, acts });
   const ruled = all.flatMap((deviation) => {
-    const expected = expectedOf(deviation.act, deviation.way);
+    const expected = expectedOf(deviation.act, deviation.way, acts);
     return expected === null ? [] : [{ deviation, expected }];
   });
   const apart = Math.max(every, Math.ceil(ruled.length / most));

@@ -37,3 +37,6 @@ export const critical = (why: string, headings: readonly Heading[] = ['holdPoint
 export const opensLive = (why: string): Expected => critical(why, ['gasControl', 'holdPoints']);
 /** Must cost nothing. */
 export const harmless = (why: string): Expected => ({ harmless: why });
+
+/** What it comes to hangs on figures of the exercise that no rule of the trade fixes: such a slip is counted and not played. */
+export const undecided = (_why: string): null => null;

@@ -10,12 +10,13 @@ export interface Line {
   /** Which of this key towards the same hold point, counted from 1; from the last, counted from 1. */
   readonly inStage?: readonly number[];
   readonly fromEnd?: readonly number[];
-  readonly expected: Expected;
+  /** Null where no rule of the trade decides. */
+  readonly expected: Expected | null;
 }
 
-/** What the first line says that fits an act, or null. */
-export function firstFitting(lines: readonly Line[], act: Act): Expected | null {
-  return lines.find((line) => fits(line, act))?.expected ?? null;
+/** The first line that fits an act, or null. */
+export function firstFitting(lines: readonly Line[], act: Act): Line | null {
+  return lines.find((line) => fits(line, act)) ?? null;
 }
 
 function fits({ keys, toward, inStage, fromEnd }: Line, act: Act): boolean {

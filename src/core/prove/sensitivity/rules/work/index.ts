@@ -10,5 +10,5 @@ const lines = [...seating, ...proving, ...bleeding, ...rodWork, ...service, ...p
 
 /** What leaving out one act of the hands must cost, or null where nothing is written. */
 export function whenWorkOmitted(act: Act): Expected | null {
-  return firstFitting(lines, act);
+  return firstFitting(lines, act)?.expected ?? null;
 }

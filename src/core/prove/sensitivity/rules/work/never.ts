@@ -1,4 +1,4 @@
-import { costs, critical, harmless, opensLive, type Expected } from '../expected.ts';
+import { costs, costsIn, critical, harmless, opensLive, type Expected } from '../expected.ts';
 
 const never = critical('the job cannot be done without it, and was signed for', [
   'holdPoints',
@@ -8,6 +8,8 @@ const never = critical('the job cannot be done without it, and was signed for', 
 
 /** Acts of the hands that come several times, left out wherever they come. */
 export const whenWorkNever: Readonly<Record<string, Expected>> = {
+  'mark tee': critical('nobody sees the new tee turn'),
+  'look downBore': costs('holdPoints', 1, 'stopper and closing plug were never seen'),
   'look around': harmless('an eye kept open finds nothing where nothing is wrong'),
   'look hose': harmless('an eye kept open finds nothing where nothing is wrong'),
   'clean coupling': costs('technique', 0.5, 'rubber on rust leaks'),
@@ -48,7 +50,11 @@ export const whenWorkNever: Readonly<Record<string, Expected>> = {
   'piece.remove seatRing': never,
   'testSet.join': never,
   'testSet.pump on': never,
-  'testSet.vent on': costs('technique', 0.5, 'it comes apart full of test air'),
+  'testSet.vent on': costsIn(
+    ['technique', 'gasControl', 'holdPoints'],
+    0.5,
+    'it comes apart full of test air',
+  ),
   'gauge.read test': never,
   'gauge.zero test': never,
   'temperature.read': never,

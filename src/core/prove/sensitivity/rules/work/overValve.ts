@@ -96,11 +96,10 @@ export const rodWork: readonly Line[] = [
   line(['rod.hold on'], 'H3', null, costs('technique', 0.5, 'a plug let go throws a rod that nobody holds')),
   line(['rod.hold on'], 'H4', null, critical('the stop was proved with nobody on the rod')),
   line(['rod.hold on'], 'H6', null, dead),
-  line(['rod.hold on'], 'R5', [1], dead),
   {
     keys: ['rod.hold on'],
     toward: ['H11', 'R2', 'R5'],
-    expected: costs('technique', 0.5, 'the main stands under a rod that nobody holds'),
+    expected: costsIn(['technique', 'holdPoints'], 0.5, 'the main stands under a rod that nobody holds'),
   },
 
   line(['rod.move back'], 'H3', null, burst),

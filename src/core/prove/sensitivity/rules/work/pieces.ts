@@ -39,6 +39,11 @@ export const pieces: readonly Line[] = [
     keys: ['sealant.apply closingPlug', 'sealant.apply renewalTee'],
     expected: costsIn(['holdPoints', 'kit'], 1, 'a dry thread weeps'),
   },
+  { keys: ['piece.remove upperSpool'], toward: ['R2'], expected: harmless('the new tee goes down through it') },
+  { keys: ['rod.fit socket'], toward: ['R5'], inStage: [1], expected: harmless('the socket is on the rod already') },
+  { keys: ['rod.turn back', 'innerRod.turn back'], toward: ['R5'], inStage: [2], expected: costs('technique', 1, 'drawn with its rubber still squeezed') },
+  { keys: ['innerRod.turn back'], toward: ['R5'], expected: costs('technique', 1, 'drawn with its rubber still squeezed') },
+  { keys: ['piece.remove seatRing'], toward: ['R6'], expected: costs('holdPoints', 1, 'coated over, it keeps the wet on the steel') },
   {
     keys: ['piece.remove splitCollar', 'piece.remove cupGasket'],
     expected: costs('holdPoints', 1, 'coated over, they keep the wet on the steel'),

@@ -1,15 +1,16 @@
-import { costs, costsIn, critical, harmless } from '../expected.ts';
+import { costs, costsIn, critical, harmless, undecided } from '../expected.ts';
 import type { Line } from '../line.ts';
 
 /** The service parted, tested, joined and purged, and the hole closed. */
 export const service: readonly Line[] = [
-  { keys: ['hose.lead'], expected: costs('holdPoints', 2, 'the bleed lets its gas go where the crew stands') },
+  { keys: ['leaveHole', 'site.do ventilate'], expected: costs('abnormal', 1, 'nothing was done about the gas in the hole') },
+  { keys: ['hose.lead'], expected: costs('holdPoints', 1, 'the bleed lets its gas go where the crew stands') },
   {
     keys: ['look around', 'look hose'],
     expected: harmless('an eye kept open finds nothing where nothing is wrong'),
   },
   { keys: ['branch.cut pilot'], expected: critical('the saw finds out whether the service is dead') },
-  { keys: ['branch.cut through'], expected: critical('nothing is disconnected') },
+  { keys: ['branch.cut through'], expected: costs('holdPoints', 1, 'nothing is disconnected') },
   { keys: ['tee.trim dress'], expected: harmless('the ring is the judge of it') },
   { keys: ['tee.trim saw'], expected: costs('holdPoints', 1, 'the stub does not pass the ring') },
   { keys: ['tee.trim file'], expected: costs('technique', 0.25, 'a burr cuts the gasket') },
@@ -25,7 +26,8 @@ export const service: readonly Line[] = [
     keys: ['testSet.join'],
     expected: critical('the test set stays on what should go on', ['holdPoints', 'technique']),
   },
-  { keys: ['gauge.zero test'], toward: ['R1', 'R3'], expected: critical('a figure from a gauge nobody zeroed') },
+  { keys: ['gauge.zero test'], toward: ['R3'], expected: harmless('it was zeroed for the bench') },
+  { keys: ['gauge.zero test'], toward: ['R1'], expected: critical('a figure from a gauge nobody zeroed') },
   {
     keys: ['gauge.read test'],
     toward: ['R1', 'R3'],
@@ -39,7 +41,8 @@ export const service: readonly Line[] = [
     expected: critical('the hold has no reading to begin with'),
   },
   { keys: ['gauge.read test'], expected: harmless('another reading says the same') },
-  { keys: ['testSet.pump on'], toward: ['R1', 'R3'], expected: critical('it never stood at its test pressure') },
+  { keys: ['testSet.pump on'], toward: ['R1'], expected: undecided('one stroke is some psi, and the next reading tells') },
+  { keys: ['testSet.pump on'], toward: ['R3'], expected: critical('it never stood at its test pressure') },
   {
     keys: ['testSet.vent on'],
     expected: costsIn(['gasControl', 'technique', 'holdPoints'], 0.5, 'it comes apart full of test air'),
@@ -50,7 +53,7 @@ export const service: readonly Line[] = [
   { keys: ['piece.place serviceCap'], toward: ['R3'], expected: critical('an open end holds no test') },
   {
     keys: ['piece.remove serviceCap', 'piece.place tieIn'],
-    expected: critical('the customer is not joined to the main'),
+    expected: critical('the customer is not joined to the main', ['holdPoints', 'gasControl', 'technique']),
   },
   {
     keys: ['leakFluid.apply tieIn', 'leakFluid.apply newPlug', 'leakFluid.apply teeThread'],
