@@ -12,6 +12,7 @@ import { driveSet, setIn, wordSet } from './driveSet.ts';
 import { makeDrill } from './makeDrill.ts';
 import { exitCodes, reasonOf, Unusable, type CommandIo, type ExitCode } from './io.ts';
 import { isGood, type JudgedFile } from './judgeFile.ts';
+import { addNoticing } from './noticing/index.ts';
 import { addProve } from './proveScenario.ts';
 import { listRuns, readFile, readScenario } from './readInput.ts';
 import { addReview } from './review/index.ts';
@@ -38,6 +39,7 @@ export async function runCommand(args: readonly string[], io: CommandIo): Promis
     code = unusable;
   });
   addProve(program, io, ends);
+  addNoticing(program, io, ends);
   addLaws(program, io);
   addSchema(program, io);
   addBench(program, io);

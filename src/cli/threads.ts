@@ -2,12 +2,21 @@ import { availableParallelism } from 'node:os';
 import { parentPort, Worker, workerData } from 'node:worker_threads';
 import type { JudgingChange } from '../core/review/index.ts';
 import { noticeInThread, type NoticingWork } from './noticeBeside.ts';
+import { noticeFile, type NoticedExercise } from './noticing/noticeFile.ts';
 import { judgeFile, type JudgedFile } from './judgeFile.ts';
 import { rejudgeFile, type RejudgedFile } from './review/rejudgeFile.ts';
 
 /** What is done with each file. */
-export type Work = { readonly kind: 'judge' } | { readonly kind: 'rejudge'; readonly change: JudgingChange };
-type Done<W extends Work> = W['kind'] extends 'judge' ? JudgedFile : RejudgedFile;
+export type Work =
+  | { readonly kind: 'judge' }
+  | { readonly kind: 'rejudge'; readonly change: JudgingChange }
+  | { readonly kind: 'notice'; readonly every: number };
+interface DoneBy {
+  readonly judge: JudgedFile;
+  readonly rejudge: RejudgedFile;
+  readonly notice: NoticedExercise;
+}
+type Done<W extends Work> = DoneBy[W['kind']];
 
 /**
  * Room for what a judgement throws away, MB. A job asks for some 42 MB in all; with the usual 48 its leavings are swept
@@ -15,8 +24,8 @@ type Done<W extends Work> = W['kind'] extends 'judge' ? JudgedFile : RejudgedFil
  */
 const YOUNG_ROOM_MB = 192;
 
-/** Files that one thread judges sooner than another thread starts. */
-const WORTH_A_THREAD = 12;
+/** Files that one thread works on sooner than another thread starts. */
+const worthAThread: Readonly<Record<Work['kind'], number>> = { judge: 12, rejudge: 12, notice: 1 };
 
 interface Asked {
   readonly index: number;
@@ -33,7 +42,7 @@ export async function workOnFiles<W extends Work>(
   workerFile: string | null,
   take: (done: Done<W>, index: number) => void,
 ): Promise<void> {
-  const threads = Math.min(availableParallelism(), Math.floor(files.length / WORTH_A_THREAD));
+  const threads = Math.min(availableParallelism(), Math.floor(files.length / worthAThread[work.kind]));
   if (workerFile === null || threads < 2) {
     files.forEach((file, i) => take(workOn(work, file) as Done<W>, i));
     return;
@@ -78,6 +87,13 @@ export function workInThread(): void {
   });
 }
 
-function workOn(work: Work, file: string): JudgedFile | RejudgedFile {
-  return work.kind === 'judge' ? judgeFile(file) : rejudgeFile(file, work.change);
+function workOn(work: Work, file: string): DoneBy[Work['kind']] {
+  switch (work.kind) {
+    case 'judge':
+      return judgeFile(file);
+    case 'rejudge':
+      return rejudgeFile(file, work.change);
+    case 'notice':
+      return noticeFile(file, work.every);
+  }
 }

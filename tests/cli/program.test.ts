@@ -297,3 +297,17 @@ describe('what cannot be used', () => {
     expect(err).toContain(`${at('bad.json')}, job.workpiece.boss: `);
   });
 });
+
+describe('stillmain noticing', () => {
+  it('prints a row for each exercise and what they come to together', async () => {
+    const { code, out } = await call('noticing', exerciseFolder, '--every', '97');
+    expect(code).toBe(0);
+    expect(out.split('\n')[0]).toMatch(/tried +matter +noticed +share +harmless +punished +no rule/);
+    expect(out).toMatch(/^abandon-1in-tee-on-4in-main +\d+ +\d+ +\d+ +1\.000/m);
+    expect(out).toMatch(/^together /m);
+  });
+
+  it('refuses a place where no exercise is', async () => {
+    expect((await call('noticing', bench)).code).toBe(2);
+  });
+});
