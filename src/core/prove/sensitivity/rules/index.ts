@@ -5,6 +5,8 @@ import { whenLess, whenMore } from './amounts.ts';
 import { costs, harmless, type Expected } from './expected.ts';
 import { whenNeverDone, whenUninspected } from './neverDone.ts';
 import { whenOnceOmitted } from './onceOmitted.ts';
+import { isPaperKey } from './paperKey.ts';
+import { afterSigning, whenSwapped } from './reorder.ts';
 import { whenWorkOmitted } from './work/index.ts';
 import { whenWorkNever } from './work/never.ts';
 import { whenWrongPiece } from './wrongPiece.ts';
@@ -38,10 +40,47 @@ export function expectedOf(act: Act, way: Way, acts: readonly Act[]): Expected |
     case 'wrongPiece':
       return whenWrongPiece(act.key);
     case 'swapped':
-    case 'early':
+      return swapped(act, acts);
     case 'late':
-      return null;
+      return late(act, acts);
+    case 'early':
+      return early(act);
   }
+}
+
+function swapped(act: Act, acts: readonly Act[]): Expected | null {
+  const next = acts[acts.indexOf(act) + 1];
+  return next === undefined ? null : whenSwapped(act, next, (one) => omitted(one, acts));
+}
+
+/** Put off until after the next signature. What moves parts then comes out of its turn as well, which only some rules know. */
+function late(act: Act, acts: readonly Act[]): Expected | null {
+  const asked = askedAt[act.key];
+  if (asked !== undefined && asked !== act.toward) return harmless('it is there by the time it is asked for');
+  return isPaperKey(act.key) && !needsItsTurn(act.key) ? afterSigning(act, omitted(act, acts)) : null;
+}
+
+/** Brought forward to before the signature before: nothing hangs on when these are done, if they are done by then. */
+function early(act: Act): Expected | null {
+  return anyTime.some((beginning) => act.key.startsWith(beginning))
+    ? harmless('it is done by the time it is asked for')
+    : null;
+}
+
+const anyTime: readonly string[] = [
+  'site.do bring',
+  'site.do supportPipe',
+  'piece.inspect ',
+  'mark portLine',
+];
+
+/** What has a moment of its own, other than a signature, by which it must be done. */
+function needsItsTurn(key: string): boolean {
+  const turns = [
+    'leakFluid.apply topJoint', 'sealant.apply', 'service.purge', 'site.do layService', 'gaugeRing.try',
+    'piece.inspect serviceCap', 'piece.inspect valveCap', 'piece.inspect closingPlug', 'site.do measureVolts',
+  ]; // prettier-ignore
+  return turns.some((beginning) => key.startsWith(beginning));
 }
 
 function omitted(act: Act, acts: readonly Act[]): Expected | null {
