@@ -87,6 +87,8 @@ export interface Fault {
   readonly feltBy: Felt;
   readonly endangers: Endangers;
   readonly rightReaction: Reaction;
+  /** What the work does anyway that leaves nothing of it. */
+  readonly goneWith?: Felt;
   /** Reasons to refer back that name it truly. */
   readonly refer: readonly ReferReason[];
   /** Causes it shares with what else a judge charges. */

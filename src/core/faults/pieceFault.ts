@@ -76,8 +76,10 @@ function fault(plain: Plain, flaw: keyof Defects, severity: Severity | null, pla
 function endangers({ holdPoints = [], work }: Plain): Endangers {
   return {
     holdPoints,
+    // a flaw that came after the piece was looked over is not seen again as it goes on
     work: (f, story, at) =>
-      (f.fact === 'piece.placed' && f.piece === story.on) || (work?.(f, story, at) ?? false),
+      (f.fact === 'piece.placed' && f.piece === story.on && story.struckAtS === 0) ||
+      (work?.(f, story, at) ?? false),
   };
 }
 

@@ -23,6 +23,13 @@ export function mustLeave(crew: Crew, action: Action): boolean {
   return crew.heedsAlarm && crew.view.readings.alarm === 2 && !allowed.has(action.kind);
 }
 
+/** At the low alarm a blower is set from above, once, before the work goes on. */
+export function* freshenAir(crew: Crew): Work {
+  if (!crew.heedsAlarm || crew.view.readings.alarm !== 1 || crew.view.rig.done.ventilate !== undefined)
+    return;
+  yield* plainly(crew, { kind: 'site.do', task: 'ventilate' });
+}
+
 /**
  * At the high alarm everybody goes, upwind; a blower is set from above, and work goes on once the alarm has fallen
  * back. Where it does not, there is nothing to be done in that hole.

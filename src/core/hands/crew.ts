@@ -1,6 +1,6 @@
 import { sizedBy, type Action, type GaugeName, type KitKind, type LeakPlace } from '../rig/index.ts';
 import type { Readings } from '../run/index.ts';
-import { clearAir, mustLeave } from './alarm.ts';
+import { clearAir, freshenAir, mustLeave } from './alarm.ts';
 import type { FeltFact, FeltOf } from './felt.ts';
 import type { Work } from './hand.ts';
 import { answers } from './signs.ts';
@@ -19,6 +19,7 @@ export function* act(crew: Crew, action: Action): Work<readonly FeltFact[]> {
 /** Tries something; null where the hand is hindered. At the high alarm the hole is left first, until the air is fit. */
 export function* attemptTo(crew: Crew, action: Action): Work<readonly FeltFact[] | null> {
   if (mustLeave(crew, action)) yield* clearAir(crew);
+  yield* freshenAir(crew);
   crew.view = yield action;
   remember(crew, crew.view.facts);
   const { hindrance, facts } = crew.view;

@@ -60,8 +60,14 @@ function met(judged: Case, fault: Fault, found: Found, struckAtS: number, index:
   const story: Story = { facts, job: judged.job, ...found, struckAtS, limits, held };
   const fromStart = index === null || judged.scenario.faults[index].when.trigger === 'start';
   const from = fromStart ? 0 : indexAfter(judged, struckAtS);
+  const metFrom = fromStart ? 0 : indexOfPause(judged, from);
   const noticedAt = firstAt(facts, from, (f, i) => fault.feltBy(f, story, i));
-  const endangeredAt = firstAt(facts, from, (_f, i) => begins(judged, fault, story, i));
+  const goneAt =
+    fault.goneWith === undefined
+      ? null
+      : firstAt(facts, from, (f, i) => fault.goneWith?.(f, story, i) === true);
+  const begunAt = firstAt(facts, metFrom, (_f, i) => begins(judged, fault, story, i));
+  const endangeredAt = goneAt !== null && begunAt !== null && goneAt < begunAt ? null : begunAt;
   // what had been gone past before the trainee took over is not theirs to answer for
   if (endangeredAt !== null && endangeredAt < judged.given.facts) return [];
   // an answer counts that came before the work it should have stopped
@@ -106,6 +112,21 @@ function firstAt(
 function indexAfter({ facts }: Case, atS: number): number {
   const index = facts.findIndex((fact) => fact.atS > atS);
   return index < 0 ? facts.length : index;
+}
+
+/** Nobody has his hands full for longer than this without looking up, s (assumed). */
+const HANDS_FULL_MOST_S = 600;
+
+/**
+ * Index after the first pause from there on: a piece comes off, or ten minutes have gone. What befalls a crew with its
+ * hands full is met when it next looks up; only work begun after that is begun in spite of it.
+ */
+function indexOfPause({ facts }: Case, from: number): number {
+  const beganS = facts[from]?.atS ?? 0;
+  const pause = facts.findIndex(
+    (f, i) => i >= from && (f.fact === 'piece.removed' || f.atS > beganS + HANDS_FULL_MOST_S),
+  );
+  return pause < 0 ? facts.length : pause + 1;
 }
 
 function readWithinRating({ facts, job }: Case, until: number | null): boolean {

@@ -12,10 +12,4 @@ export { tell, type EvidenceItem, type Told } from './told.ts';
 export { LOW_MAIN_PA } from './evidence/h04ServiceStopped.ts';
 export { leftInGround } from './evidence/h12HandedBack.ts';
 export { PILOT_DRILLED_S } from './evidence/h07DeadAtCut.ts';
-export {
-  firstChamber,
-  newTeeChamber,
-  secondChamber,
-  highestPumpedGaugePa,
-  type ProofChamber,
-} from './proof.ts';
+export { firstChamber, newTeeChamber, secondChamber, pumpedOverMain, type ProofChamber } from './proof.ts';

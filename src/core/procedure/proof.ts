@@ -123,14 +123,24 @@ export function riseBeforePumping(told: Told, chamber: ProofChamber): EvidenceIt
   return riseItem('riseBefore', told, reads, pumpedAt < 0 ? told.facts.length : pumpedAt);
 }
 
-/** The most a chamber was pumped to: true pressures at the pump when each lot of strokes was done, Pa gauge. */
-export function highestPumpedGaugePa(told: Told, chamber: ProofChamber): number {
-  let highest = 0;
+/**
+ * How far above the main, as it had last been read, a chamber was pumped at most: true pressures at the pump when each
+ * lot of strokes was done; null where it was never pumped. A main that nobody read is taken for `unreadGaugePa`. What the main does afterwards takes nothing back.
+ */
+export function pumpedOverMain(
+  told: Told,
+  chamber: ProofChamber,
+  unreadGaugePa: number,
+): { readonly highestGaugePa: number; readonly mainGaugePa: number } | null {
+  let most: { readonly highestGaugePa: number; readonly mainGaugePa: number } | null = null;
   told.facts.forEach((fact, i) => {
-    if (fact.fact === 'pumped' && told.stood[i]?.saddleOn === chamber.seat)
-      highest = Math.max(highest, fact.headGaugePa);
+    if (fact.fact !== 'pumped' || told.stood[i]?.saddleOn !== chamber.seat) return;
+    const mainGaugePa = mainReadBefore(told, i) ?? unreadGaugePa;
+    const over = fact.headGaugePa - mainGaugePa;
+    if (most === null || over > most.highestGaugePa - most.mainGaugePa)
+      most = { highestGaugePa: fact.headGaugePa, mainGaugePa };
   });
-  return highest;
+  return most;
 }
 
 /** Index of the first fact that can count: after the last work on what holds the pressure. */

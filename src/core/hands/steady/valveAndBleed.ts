@@ -3,6 +3,7 @@ import {
   act,
   attemptTo,
   fluidQuiet,
+  lookRound,
   pick,
   StopWork,
   takeOff,
@@ -53,6 +54,11 @@ export function* bleedDown(crew: Crew): Work<number> {
   if (!crew.view.readings.bleedHeard && (first > 0 || !crew.gasAbove)) return first;
   yield* act(crew, { kind: 'bleed.clear' });
   const then = yield* hissed(crew);
+  if (crew.view.readings.bleedHeard) {
+    // before the valve is blamed: a hose that lies badly makes any bleed last
+    yield* lookRound(crew);
+    yield* waitUntil(crew, (readings) => !readings.bleedHeard, BLEED_MOST_S);
+  }
   if (crew.view.readings.bleedHeard) throw new StopWork('valvePassing');
   return first + then;
 }
@@ -77,6 +83,11 @@ export function* bleedAboveValve(crew: Crew): Work {
   yield* shutBleed(crew);
   yield* wait(crew, LOOK_AGAIN_S);
   if (!(yield* openBleed(crew))) return;
+  yield* waitUntil(crew, (readings) => !readings.bleedHeard, BLEED_MOST_S);
+  yield* shutBleed(crew);
+  yield* wait(crew, LOOK_AGAIN_S);
+  if (!(yield* openBleed(crew))) return;
+  yield* lookRound(crew);
   yield* waitUntil(crew, (readings) => !readings.bleedHeard, BLEED_MOST_S);
   yield* shutBleed(crew);
   yield* wait(crew, LOOK_AGAIN_S);

@@ -14,8 +14,7 @@ const AIR_INTO_MAIN_KG = 0.02;
  * how a step was done; gas through the bleed's hose is what the bleed is for.
  */
 export const gasRules: Rule = (judged) => [
-  ...lost(judged),
-  ...puff(judged),
+  ...(gaveWay(judged) ? [] : [...lost(judged), ...puff(judged)]),
   ...alarms(judged),
   ...flammable(judged),
   ...airIntoMain(judged),
@@ -45,9 +44,21 @@ const puff: Rule = ({ run }) => {
   return [{ id: 'largePuff', atS: run.clockS, points: 3, numbers: { puffKg, limitKg: PUFF_KG }, ...effect }];
 };
 
-/** Gas of another leak near by is none of the crew's letting go. */
+/** What leaks by itself, or gives way under the crew's hands. */
+const leaksOfItself: ReadonlySet<string> = new Set([
+  'gasketBlows',
+  'plugPassing',
+  'weldLeaks',
+  'weldWeepsAfterBite',
+]);
+
+/** Gas that came from such a leak, answered rightly, is none of the crew's letting go. */
+const gaveWay = (judged: Parameters<Rule>[0]): boolean =>
+  conditionsIn(judged).some(({ id, answered }) => answered && leaksOfItself.has(id));
+
+/** Gas of another leak near by is none of the crew's letting go either. */
 const fromElsewhere = (judged: Parameters<Rule>[0]): boolean =>
-  conditionsIn(judged).some((condition) => condition.id === 'otherLeak');
+  gaveWay(judged) || conditionsIn(judged).some((condition) => condition.id === 'otherLeak');
 
 const alarms: Rule = (judged) => {
   const { run, facts, job } = judged;
@@ -62,7 +73,8 @@ const alarms: Rule = (judged) => {
   return [step === 2 ? { id: 'highAlarm', points: 6, ...base } : { id: 'lowAlarm', points: 3, ...base }];
 };
 
-const flammable: Rule = ({ run, facts, job }) => {
+const flammable: Rule = (judged) => {
+  const { run, facts, job } = judged;
   const found: Draft[] = [];
   const burning = facts.find((f) => f.fact === 'gas.ignited');
   if (burning?.fact === 'gas.ignited') {
@@ -88,7 +100,7 @@ const flammable: Rule = ({ run, facts, job }) => {
       numbers,
       causes: ['ignition'],
     });
-  } else if (run.air.peakLelShare >= 1) {
+  } else if (run.air.peakLelShare >= 1 && !gaveWay(judged)) {
     found.push({ id: 'flammableHole', atS: ready.atS, points: 12, numbers, ...effect });
   }
   return found;

@@ -1,5 +1,5 @@
 import { PSI_PA } from '../../units/index.ts';
-import { highestPumpedGaugePa, latest, firstChamber, tell } from '../../procedure/index.ts';
+import { firstChamber, pumpedOverMain, tell } from '../../procedure/index.ts';
 import type { Draft, Rule } from '../case.ts';
 
 /** Overshoot told from reading error, Pa (one division). */
@@ -8,10 +8,9 @@ const GAUGE_SLACK_PA = PSI_PA;
 /** Pressure put into a chamber by hand: enough to prove, never so much that the proof is the hazard. */
 export const proofRules: Rule = ({ facts, limits, job }) => {
   const found: Draft[] = [];
-  const main =
-    latest(facts, 'gauge.read', (f) => f.gauge === 'main')?.trueGaugePa ?? job.system.mainPressureGaugePa;
-  const highestGaugePa = highestPumpedGaugePa(tell(facts, limits, job), firstChamber);
-  const limitGaugePa = main + limits.overMainPa;
+  const pumped = pumpedOverMain(tell(facts, limits, job), firstChamber, job.system.mainPressureGaugePa);
+  const highestGaugePa = pumped?.highestGaugePa ?? 0;
+  const limitGaugePa = (pumped?.mainGaugePa ?? 0) + limits.overMainPa;
   if (highestGaugePa > limitGaugePa + GAUGE_SLACK_PA) {
     const over = facts.find((f) => f.fact === 'pumped' && f.headGaugePa > limitGaugePa + GAUGE_SLACK_PA);
     const atS = over?.atS ?? 0;

@@ -1,6 +1,6 @@
 import { PSI_PA } from '../../units/index.ts';
 import { latest, since } from '../recall.ts';
-import { highestPumpedGaugePa, proofItems, riseBeforePumping, secondChamber } from '../proof.ts';
+import { pumpedOverMain, proofItems, riseBeforePumping, secondChamber } from '../proof.ts';
 import { item, type EvidenceItem, type Told } from '../told.ts';
 
 /** How far a reading of the main may be off, Pa: what the pump shows over the limit within it is no slip. */
@@ -11,11 +11,11 @@ const GAUGE_SLACK_PA = PSI_PA;
  * watched for a rise before any air goes in and never stands more than a little above the main.
  */
 export function secondChamberProved(told: Told): readonly EvidenceItem[] {
-  const { facts, limits } = told;
-  const main = latest(facts, 'gauge.read', (f) => f.gauge === 'main')?.readingGaugePa ?? 0;
+  const { limits } = told;
   const chamber = secondChamber(told.job.workpiece.teeSize);
-  const highestGaugePa = highestPumpedGaugePa(told, chamber);
-  const limitGaugePa = main + limits.overMainPa;
+  const pumped = pumpedOverMain(told, chamber, 0);
+  const highestGaugePa = pumped?.highestGaugePa ?? 0;
+  const limitGaugePa = (pumped?.mainGaugePa ?? 0) + limits.overMainPa;
   const proof = proofItems(told, chamber).filter((one) => one.id !== 'rise');
   return [
     riseBeforePumping(told, chamber),

@@ -48,7 +48,7 @@ const pairs: readonly Pair[] = [
   { first: ['valve.turn back'], then: ['piece.place upperSpool'], expected: harmless('there is nothing under it yet') },
   { first: ['vent.turn back'], then: ['valve.turn on'], toward: seats, inStage: [1], expected: harmless('there is nothing behind the vent yet') },
   { first: ['vent.turn on', 'valve.turn back', 'vent.turn back'], then: ['vent.turn on', 'vent.turn back', 'valve.turn on'], toward: ['H2', 'R4'], expected: proof },
-  { first: ['piece.place cupGasket'], then: ['piece.place splitCollar'], expected: 'thenOmitted' },
+  { first: ['piece.place cupGasket'], then: ['piece.place splitCollar'], expected: harmless('rubber and collar are drawn together by the bolts') },
   { first: ['piece.place splitCollar'], then: ['collarBolt.turn on'], expected: 'thenOmitted' },
 
   // over the valve
@@ -66,7 +66,7 @@ const pairs: readonly Pair[] = [
   { first: ['rod.move back'], then: ['valve.turn back'], expected: 'thenOmitted' },
   { first: ['rod.move back'], then: ['bleed.turn on', 'bleed.turn back'], expected: harmless('the ball is open all the while') },
   { first: ['bleed.turn on'], then: ['innerRod.turn on'], expected: critical('rubber relaxes, and was not snugged after the bleed') },
-  { first: ['innerRod.turn on'], then: ['bleed.turn back'], expected: harmless('it is snugged before it is opened again') },
+  { first: ['innerRod.turn on'], then: ['bleed.turn back'], expected: null },
   { first: ['piece.remove rodBarrel'], then: ['piece.place sightCap'], toward: ['H5'], expected: 'thenOmitted' },
   { first: ['piece.place sightCap'], then: ['valve.turn on'], toward: ['H3', 'R2'], expected: opensLive('the ball opens on a live bore with nothing above it') },
   { first: ['piece.place sightCap'], then: ['valve.turn on'], toward: ['H11'], inStage: [1], expected: opensLive('the ball opens on a live bore with nothing above it') },
@@ -84,7 +84,7 @@ const pairs: readonly Pair[] = [
 const noOrder = harmless('neither hangs on the other');
 
 /** Work that a signature stands before: done first, it is done without. */
-const guarded: ReadonlySet<string> = new Set(['branch.cut through', 'site.do relight']);
+const guarded: ReadonlySet<string> = new Set(['branch.cut through', 'site.do relight', 'site.do cover']);
 
 /** Two neighbours in the other order: what it must cost, or null where no rule of the trade decides. */
 export function whenSwapped(first: Act, then: Act, omitted: (act: Act) => Expected | null): Expected | null {
@@ -105,7 +105,9 @@ export function whenSwapped(first: Act, then: Act, omitted: (act: Act) => Expect
 export function afterSigning(act: Act, omitted: Expected | null): Expected | null {
   if (omitted === null) return null;
   if ('harmless' in omitted) return isPaperKey(act.key) ? omitted : null;
-  return !isPaperKey(act.key) || omitted.headings.includes('holdPoints') ? omitted : null;
+  if (isPaperKey(act.key) && !omitted.headings.includes('holdPoints')) return null;
+  // a task done late is done by the time the work begins that would be grave without it
+  return act.key.startsWith('site.do ') ? { ...omitted, least: 1, critical: false } : omitted;
 }
 
 function fits({ first: a, then: b, toward, inStage }: Pair, first: Act, then: Act): boolean {
