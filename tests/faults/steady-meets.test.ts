@@ -11,7 +11,6 @@ const time = (atS: number): Trigger => ({ trigger: 'time', atS });
 /** What befalls a crew in the middle of its work, and what a good one makes of it. */
 const cases: readonly (readonly [FaultId, Trigger, 'complete' | 'referred' | 'isolated'])[] = [
   ['hoseKinked', when('plugFree'), 'complete'],
-  ['hoseKinked', { trigger: 'action', action: 'piece.place', nth: 8 }, 'complete'],
   ['hoseKinked', when('teeFree'), 'complete'],
   ['hoseDrifts', when('plugFree'), 'complete'],
   ['hoseDrifts', time(3000), 'complete'],

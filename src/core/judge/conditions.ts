@@ -118,15 +118,15 @@ function indexAfter({ facts }: Case, atS: number): number {
 const HANDS_FULL_MOST_S = 600;
 
 /**
- * Index after the first pause from there on: a piece comes off, or ten minutes have gone. What befalls a crew with its
- * hands full is met when it next looks up; only work begun after that is begun in spite of it.
+ * Index of the first pause from there on: a piece comes off, or ten minutes have gone. What befalls a crew with its
+ * hands full is met when it next looks up; only work from there on is begun in spite of it.
  */
 function indexOfPause({ facts }: Case, from: number): number {
   const beganS = facts[from]?.atS ?? 0;
   const pause = facts.findIndex(
     (f, i) => i >= from && (f.fact === 'piece.removed' || f.atS > beganS + HANDS_FULL_MOST_S),
   );
-  return pause < 0 ? facts.length : pause + 1;
+  return pause < 0 ? facts.length : pause;
 }
 
 function readWithinRating({ facts, job }: Case, until: number | null): boolean {

@@ -20,6 +20,7 @@ const askedAt: Readonly<Record<string, HoldPointId>> = {
   'site.do secondPerson': 'H10',
   'site.do bringSpares': 'H10',
   'service.purge': 'H12',
+  'mark tee': 'R4',
 };
 
 /**
