@@ -1,6 +1,6 @@
 import type { Act } from '../acts.ts';
 import { costs, costsIn, critical, harmless, undecided, type Expected } from './expected.ts';
-import { firstFitting, type Line } from './line.ts';
+import { firstFitting, saidBy, type Line } from './line.ts';
 
 const seats = ['H2', 'H9', 'R4'] as const;
 const enough = harmless('what is left still does it');
@@ -57,11 +57,11 @@ const stops = harmless('it goes as far as its stop and no further, or a little m
 /** What half of an act must cost, or null where nothing is written; `omitted` is what leaving it out would. */
 export function whenLess(act: Act, omitted: Expected | null): Expected | null {
   const line = firstFitting(less, act);
-  return line === null ? omitted : line.expected;
+  return line === null ? omitted : saidBy(line);
 }
 
 /** What half as much again must cost. */
 export function whenMore(act: Act): Expected | null {
   const line = firstFitting(more, act);
-  return line === null ? stops : line.expected;
+  return line === null ? stops : saidBy(line);
 }

@@ -38,5 +38,8 @@ export const opensLive = (why: string): Expected => critical(why, ['gasControl',
 /** Must cost nothing. */
 export const harmless = (why: string): Expected => ({ harmless: why });
 
-/** What it comes to hangs on figures of the exercise that no rule of the trade fixes: such a slip is counted and not played. */
-export const undecided = (_why: string): null => null;
+/** What it comes to hangs on figures of the exercise that no rule of the trade fixes: such a slip is counted, not played. */
+export interface Undecided {
+  readonly undecided: string;
+}
+export const undecided = (why: string): Undecided => ({ undecided: why });

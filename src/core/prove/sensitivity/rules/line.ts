@@ -1,6 +1,6 @@
 import type { HoldPointId } from '../../../rig/index.ts';
 import type { Act } from '../acts.ts';
-import type { Expected } from './expected.ts';
+import type { Expected, Undecided } from './expected.ts';
 
 /** Acts of some keys, towards some hold points, and which of them there; and what must be true of all of them. */
 export interface Line {
@@ -10,13 +10,17 @@ export interface Line {
   /** Which of this key towards the same hold point, counted from 1; from the last, counted from 1. */
   readonly inStage?: readonly number[];
   readonly fromEnd?: readonly number[];
-  /** Null where no rule of the trade decides. */
-  readonly expected: Expected | null;
+  readonly expected: Expected | Undecided;
 }
 
 /** The first line that fits an act, or null. */
 export function firstFitting(lines: readonly Line[], act: Act): Line | null {
   return lines.find((line) => fits(line, act)) ?? null;
+}
+
+/** What a line says, or null where no rule of the trade decides. */
+export function saidBy({ expected }: Line): Expected | null {
+  return 'undecided' in expected ? null : expected;
 }
 
 function fits({ keys, toward, inStage, fromEnd }: Line, act: Act): boolean {

@@ -1,6 +1,6 @@
 import type { Act } from '../acts.ts';
 import { costs, costsIn, critical, harmless, type Expected } from './expected.ts';
-import { firstFitting, type Line } from './line.ts';
+import { firstFitting, saidBy, type Line } from './line.ts';
 
 /** A joint under proof has fluid at the low stage and at full pressure; only the second finds what a gauge misses. */
 const underProof = (place: string): readonly Line[] => [
@@ -99,5 +99,6 @@ const lines: readonly Line[] = [
 
 /** What leaving out one act of several of its key must cost, or null where nothing is written. */
 export function whenOnceOmitted(act: Act): Expected | null {
-  return firstFitting(lines, act)?.expected ?? null;
+  const line = firstFitting(lines, act);
+  return line === null ? null : saidBy(line);
 }

@@ -1,6 +1,6 @@
 import type { Act } from '../../acts.ts';
 import type { Expected } from '../expected.ts';
-import { firstFitting } from '../line.ts';
+import { firstFitting, saidBy } from '../line.ts';
 import { bleeding, rodWork } from './overValve.ts';
 import { pieces } from './pieces.ts';
 import { proving, seating } from './seating.ts';
@@ -10,5 +10,6 @@ const lines = [...seating, ...proving, ...bleeding, ...rodWork, ...service, ...p
 
 /** What leaving out one act of the hands must cost, or null where nothing is written. */
 export function whenWorkOmitted(act: Act): Expected | null {
-  return firstFitting(lines, act)?.expected ?? null;
+  const line = firstFitting(lines, act);
+  return line === null ? null : saidBy(line);
 }
