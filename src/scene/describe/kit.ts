@@ -1,4 +1,4 @@
-import { pieces, type PieceKind } from '../../core/catalogue/index.ts';
+import { constants, pieces, type PieceKind } from '../../core/catalogue/index.ts';
 import type { RigState } from '../../core/rig/index.ts';
 import type { ShapeSpec } from '../pieces/part.ts';
 import { DIAL_SWEEP_RAD } from '../pieces/testHead.ts';
@@ -76,6 +76,7 @@ function standingItems(rig: RigState, stand: Stand, spec: ShapeSpec, shown: Show
     valveRad: rig.valve.openRad,
     bleedRad: rig.bleed.openRad,
     ventOpen: rig.testHead.ventOpen,
+    pumpStroke: strokeAt(rig, shown),
     needleRad: DIAL_SWEEP_RAD * (Math.max(-0.02, Math.min(1.03, head / GAUGE_RANGE_PA)) - 0.5),
   };
   return stand.standing.map((s) => ({
@@ -87,6 +88,13 @@ function standingItems(rig: RigState, stand: Stand, spec: ShapeSpec, shown: Show
     tiltRad: stand.tiltRad,
     joints,
   }));
+}
+
+/** How far the plunger is pushed in, 0 to 1: in and out again once a stroke, out when the last is done. */
+function strokeAt({ testHead }: RigState, { readings }: Shown): number {
+  if (readings === null || testHead.strokes === 0) return 0;
+  const left = Math.max(0, (testHead.pumpUntilS - readings.atS) * constants.pumpStrokesPerS.value);
+  return 1 - Math.abs(1 - 2 * (left % 1));
 }
 
 function rodItems(rig: RigState, stand: Stand, spec: ShapeSpec): ItemView[] {

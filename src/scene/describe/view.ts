@@ -155,7 +155,7 @@ export interface LinkGas {
 
 /** What may be shown besides the pieces: what a crew reads and brushed on, and, in practice alone, the gas itself. */
 export interface Shown {
-  readonly readings: Pick<Readings, 'headGaugePa'> | null;
+  readonly readings: Pick<Readings, 'headGaugePa' | 'atS'> | null;
   readonly gas: { readonly cells: readonly CellGas[]; readonly links: readonly LinkGas[] } | null;
   readonly fluid: readonly { readonly at: LeakPlace; readonly gasMolPerS: number }[];
   /** What the hands last did that has a place on the rig. */
