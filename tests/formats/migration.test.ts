@@ -42,7 +42,8 @@ describe('an exercise of version 1', () => {
 
   it('is refused with the place where it holds what only a later version knows', () => {
     const parsed = parseScenario(first((d) => (d.faults = [])));
-    expect(parsed).toEqual({ problems: [{ where: 'faults', says: 'This entry is not known here.' }] });
+    const problems = [{ where: 'faults', says: 'This entry is not known here.' }];
+    expect(parsed).toEqual({ problems, refusedAs: 'shape' });
   });
 
   it('tells what else is wrong with it by the places of the file', () => {
