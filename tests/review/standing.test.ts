@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { digestOfDecision, type Decision } from '../../src/core/review/index.ts';
 import { standingOf, wordOf } from '../../src/desk/listing.ts';
-import { decided } from '../review/runs.ts';
+import { decided } from './runs.ts';
 
 const signed = (name: string, more: Partial<Decision> = {}): Decision => ({
   ...decided({ assessor: { name, role: 'yard assessor' } }),
